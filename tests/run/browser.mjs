@@ -1,0 +1,31 @@
+import { existsSync } from 'node:fs'
+import { join } from 'node:path'
+import { capture, onPath, say } from '../../src/start/run.mjs'
+
+/** The browser of the operating system that the browser tests drive, or undefined to let Playwright use its own. */
+export function systemBrowser() {
+  return onPath('chromium')
+}
+
+/** Whether the browser tests have a browser: the system's or Playwright's own. */
+export async function hasBrowser() {
+  if (systemBrowser() !== undefined) return true
+  const { chromium } = await import('@playwright/test')
+  return existsSync(chromium.executablePath())
+}
+
+/**
+ * Fetches Playwright's own Chromium.
+ * @param {string} root the project's folder
+ * @returns {number} exit code
+ */
+export function installPlaywrightBrowser(root) {
+  say('Installing a browser for the browser tests (playwright install chromium; about a minute) …')
+  const cli = join(root, 'node_modules', '@playwright', 'test', 'cli.js')
+  const { code, output } = capture(process.execPath, [cli, 'install', 'chromium'])
+  if (code !== 0) {
+    say(output.trimEnd())
+    say(`No browser could be installed: playwright install chromium ended with code ${code}.`)
+  }
+  return code
+}
