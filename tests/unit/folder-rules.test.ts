@@ -1,13 +1,13 @@
 import { execFile } from 'node:child_process'
 import { cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { dirname, join } from 'node:path'
+import { delimiter, dirname, join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 
 /** The layers of src from the bottom up; those of one level do not forbid each other, except the two programs on top. */
 const LEVELS = [
   ['quantity', 'problem'],
-  ['entry'],
+  ['entry', 'body'],
   ['rules'],
   ['project'],
   ['presets'],
@@ -173,8 +173,10 @@ function put(file: string, source: string) {
 function lint(root: string): Promise<Map<string, Set<string>>> {
   const oxlint = join(root, 'node_modules', 'oxlint', 'bin', 'oxlint')
   const args = [oxlint, '--type-aware', '--format', 'json']
+  const PATH = [join(root, 'node_modules', '.bin'), process.env.PATH].join(delimiter)
+  const options = { cwd: folder, maxBuffer: 1 << 28, env: { ...process.env, PATH } }
   return new Promise((resolve, reject) => {
-    execFile(process.execPath, args, { cwd: folder, maxBuffer: 1 << 28 }, (_breachesFound, stdout) => {
+    execFile(process.execPath, args, options, (_breachesFound, stdout) => {
       try {
         const { diagnostics } = JSON.parse(stdout) as { diagnostics: { filename: string; code: string }[] }
         const byFile = new Map<string, Set<string>>()
