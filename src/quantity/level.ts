@@ -17,17 +17,12 @@ export type Tight = 1 | -1
 export function at(q: Quantity, tight: Tight, level: Level): number {
   if (level === 'nominal') return q.nominal
   let value = q.nominal
-  for (const t of q.terms) value += termAt(t, tight, level)
+  for (const t of q.terms) value += tightEnd(t, tight, level)
   return value
 }
 
-function termAt(t: Term, tight: Tight, level: Exclude<Level, 'nominal'>): number {
-  const tightEnd = level === 'worst' || (level === 'settled' && t.spread.kind === 'varies')
-  return (tight > 0) === tightEnd ? high(t) : low(t)
-}
-
-/** The value when one spread alone stands at `e` and all others at nominal. */
-export function withOnly(q: Quantity, spread: Spread, e: number): number {
-  const term = q.terms.find((t) => t.spread.path === spread.path)
-  return term ? q.nominal + term.gain * e : q.nominal
+/** What one term adds at a level. */
+export function tightEnd(t: Term, tight: Tight, level: Exclude<Level, 'nominal'>): number {
+  const tightest = level === 'worst' || (level === 'settled' && t.spread.kind === 'varies')
+  return tight > 0 === tightest ? high(t) : low(t)
 }

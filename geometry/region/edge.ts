@@ -1,0 +1,108 @@
+import { distance, type Point, point } from './point.ts'
+
+/** The boundary of a region is made of straight pieces and circular arcs; nothing is faceted. */
+export interface Segment {
+  readonly kind: 'segment'
+  readonly a: Point
+  readonly b: Point
+}
+
+/** From `start` (radians) over `sweep` > 0, counted the way θ grows; a full circle has sweep 2π. */
+export interface Arc {
+  readonly kind: 'arc'
+  readonly c: Point
+  readonly r: number
+  readonly start: number
+  readonly sweep: number
+}
+
+export type Edge = Segment | Arc
+
+const full = 2 * Math.PI
+const angular = 1e-12
+
+export const segment = (a: Point, b: Point): Segment => ({ kind: 'segment', a, b })
+
+export const arc = (c: Point, r: number, start: number, sweep: number): Arc => ({ kind: 'arc', c, r, start, sweep: Math.min(sweep, full) })
+
+export const circle = (c: Point, r: number): Arc => arc(c, r, 0, full)
+
+/** How far along the arc the direction lies, 0…1, or undefined where the arc does not reach it. */
+export function along(a: Arc, angle: number): number | undefined {
+  let turn = (angle - a.start) % full
+  if (turn < 0) turn += full
+  if (turn <= a.sweep + angular) return a.sweep === 0 ? 0 : Math.min(1, turn / a.sweep)
+  return full - turn <= angular ? 0 : undefined
+}
+
+/** The point at parameter t in 0…1. */
+export function pointAt(e: Edge, t: number): Point {
+  if (e.kind === 'segment') return point(e.a.x + t * (e.b.x - e.a.x), e.a.y + t * (e.b.y - e.a.y))
+  const angle = e.start + t * e.sweep
+  return point(e.c.x + e.r * Math.cos(angle), e.c.y + e.r * Math.sin(angle))
+}
+
+/** The part of an edge between two parameters. */
+export function piece(e: Edge, t0: number, t1: number): Edge {
+  return e.kind === 'segment' ? segment(pointAt(e, t0), pointAt(e, t1)) : arc(e.c, e.r, e.start + t0 * e.sweep, (t1 - t0) * e.sweep)
+}
+
+export function lengthOf(e: Edge): number {
+  return e.kind === 'segment' ? distance(e.a, e.b) : e.r * e.sweep
+}
+
+/** Parameters on `e` where it meets `other`; where two pieces lie on one line or circle, the ends of `other` on `e`. */
+export function crossings(e: Edge, other: Edge): number[] {
+  if (e.kind === 'segment') return other.kind === 'segment' ? segmentSegment(e, other) : segmentCircle(e, other).filter((t) => onArc(other, pointAt(e, t)))
+  const hits = other.kind === 'segment' ? segmentCircle(other, e).map((t) => pointAt(other, t)) : circleCircle(e, other)
+  const ends = [pointAt(other, 0), pointAt(other, 1)].filter((p) => Math.abs(distance(p, e.c) - e.r) < 1e-9)
+  return [...hits, ...ends].flatMap((p) => {
+    const t = along(e, Math.atan2(p.y - e.c.y, p.x - e.c.x))
+    return t === undefined ? [] : [t]
+  })
+}
+
+function onArc(a: Arc, p: Point): boolean {
+  return along(a, Math.atan2(p.y - a.c.y, p.x - a.c.x)) !== undefined
+}
+
+function segmentSegment(e: Segment, o: Segment): number[] {
+  const [ux, uy] = [e.b.x - e.a.x, e.b.y - e.a.y]
+  const [vx, vy] = [o.b.x - o.a.x, o.b.y - o.a.y]
+  const [wx, wy] = [o.a.x - e.a.x, o.a.y - e.a.y]
+  const cross = ux * vy - uy * vx
+  const scale = Math.hypot(ux, uy) * Math.hypot(vx, vy)
+  if (Math.abs(cross) > 1e-12 * scale) {
+    const t = (wx * vy - wy * vx) / cross
+    const s = (wx * uy - wy * ux) / cross
+    return inside01(t) && inside01(s) ? [clamp01(t)] : []
+  }
+  if (Math.abs(wx * uy - wy * ux) > 1e-9 * Math.hypot(ux, uy)) return []
+  const uu = ux * ux + uy * uy
+  return [(wx * ux + wy * uy) / uu, ((o.b.x - e.a.x) * ux + (o.b.y - e.a.y) * uy) / uu].filter(inside01).map(clamp01)
+}
+
+function segmentCircle(e: Segment, a: Arc): number[] {
+  const [ux, uy] = [e.b.x - e.a.x, e.b.y - e.a.y]
+  const [wx, wy] = [e.a.x - a.c.x, e.a.y - a.c.y]
+  const A = ux * ux + uy * uy
+  if (A === 0) return []
+  const B = ux * wx + uy * wy
+  const D = B * B - A * (wx * wx + wy * wy - a.r * a.r)
+  if (D < 0) return []
+  const root = Math.sqrt(D)
+  return [(-B - root) / A, (-B + root) / A].filter(inside01).map(clamp01)
+}
+
+function circleCircle(a: Arc, b: Arc): Point[] {
+  const d = distance(a.c, b.c)
+  if (d < 1e-12 || d > a.r + b.r || d < Math.abs(a.r - b.r)) return []
+  const k = (d * d + a.r * a.r - b.r * b.r) / (2 * d)
+  const h = Math.sqrt(Math.max(0, a.r * a.r - k * k))
+  const [ux, uy] = [(b.c.x - a.c.x) / d, (b.c.y - a.c.y) / d]
+  const base = point(a.c.x + k * ux, a.c.y + k * uy)
+  return [point(base.x - h * uy, base.y + h * ux), point(base.x + h * uy, base.y - h * ux)].filter((p) => onArc(b, p))
+}
+
+const inside01 = (t: number): boolean => t >= -1e-12 && t <= 1 + 1e-12
+const clamp01 = (t: number): number => Math.min(1, Math.max(0, t))

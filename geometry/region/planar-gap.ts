@@ -1,0 +1,91 @@
+import { type Edge, pointAt } from './edge.ts'
+import { between, type Link, link, nearest, nearer } from './edge-distance.ts'
+import { split } from './carve.ts'
+import { distance, type Point, point } from './point.ts'
+import type { Form, Region } from './region.ts'
+
+/**
+ * The gap between two regions of the cross-section: their distance where they are apart, 0 where they touch, and
+ * where they overlap minus the depth of the overlap (for simple forms the exact depth, otherwise the depth of the
+ * deepest boundary piece found inside the other, which is never more than the true depth).
+ */
+export function planarGap(a: Region, b: Region): Link {
+  const simple = closed(a.form, b.form)
+  if (simple) return simple
+  const depth = overlap(a, b)
+  if (depth && depth.d > 1e-9) return { d: -depth.d, p: depth.p, q: depth.q }
+  let best: Link = link(a.core, b.core)
+  best = { ...best, d: Number.POSITIVE_INFINITY }
+  for (const e of a.edges) for (const f of b.edges) best = nearer(best, between(e, f))
+  return best
+}
+
+/** A quick lower bound from the holding circles; −Infinity where nothing can be said. */
+export function roughGap(a: Region, b: Region): number {
+  return distance(a.hold.c, b.hold.c) - a.hold.r - b.hold.r
+}
+
+function closed(a: Form, b: Form): Link | undefined {
+  if (a.kind === 'disc' && b.kind === 'disc') return discDisc(a.c, a.r, b.c, b.r)
+  if (b.kind === 'outside') return inBore(a, b.c, b.r)
+  if (a.kind === 'outside') {
+    const l = inBore(b, a.c, a.r)
+    return l && { d: l.d, p: l.q, q: l.p }
+  }
+  return undefined
+}
+
+function discDisc(c: Point, r: number, e: Point, s: number): Link {
+  const d = distance(c, e)
+  const [ux, uy] = d > 0 ? [(e.x - c.x) / d, (e.y - c.y) / d] : [1, 0]
+  return { d: d - r - s, p: point(c.x + r * ux, c.y + r * uy), q: point(e.x - s * ux, e.y - s * uy) }
+}
+
+/** A disc or polygon inside a bore: radius of the bore less the farthest point. */
+function inBore(a: Form, c: Point, R: number): Link | undefined {
+  if (a.kind !== 'disc' && a.kind !== 'polygon') return undefined
+  const far = a.kind === 'disc' ? farthest(a.c, a.r, c) : a.points.reduce((best, p) => (distance(p, c) > distance(best, c) ? p : best))
+  const d = distance(far, c)
+  const [ux, uy] = d > 0 ? [(far.x - c.x) / d, (far.y - c.y) / d] : [1, 0]
+  return { d: R - d, p: far, q: point(c.x + R * ux, c.y + R * uy) }
+}
+
+function farthest(c: Point, r: number, from: Point): Point {
+  const d = distance(c, from)
+  const [ux, uy] = d > 0 ? [(c.x - from.x) / d, (c.y - from.y) / d] : [1, 0]
+  return point(c.x + r * ux, c.y + r * uy)
+}
+
+/**
+ * The deepest of the pieces of one boundary that lie inside the other region. Pieces are cut where the boundaries
+ * cross, so each lies wholly inside or outside, and an overlap always shows at one of their middles or cores.
+ */
+function overlap(a: Region, b: Region): Link | undefined {
+  let best: Link | undefined
+  const consider = (from: Region, into: Region, swap: boolean) => {
+    const points = split(from.edges, [into]).flatMap((e: Edge) => [pointAt(e, 0.5), pointAt(e, 0), pointAt(e, 0.25), pointAt(e, 0.75), pointAt(e, 1)])
+    for (const p of [...points, from.core]) {
+      if (!into.contains(p)) continue
+      const q = nearestOn(into, p)
+      const d = distance(p, q)
+      if (!best || d > best.d) best = swap ? { d, p: q, q: p } : { d, p, q }
+    }
+  }
+  consider(a, b, false)
+  consider(b, a, true)
+  return best
+}
+
+function nearestOn(region: Region, p: Point): Point {
+  let best = p
+  let least = Number.POSITIVE_INFINITY
+  for (const e of region.edges) {
+    const q = nearest(e, p)
+    const d = distance(p, q)
+    if (d < least) {
+      least = d
+      best = q
+    }
+  }
+  return best
+}

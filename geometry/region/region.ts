@@ -1,0 +1,90 @@
+import { arc, circle, type Edge, segment } from './edge.ts'
+import { nearest } from './edge-distance.ts'
+import { distance, type Point, polar, radians, turnBetween } from './point.ts'
+
+/**
+ * A closed part of the cross-section plane, given by its boundary and by a rule that says what lies inside. Unbounded
+ * regions are allowed: the metal around a bore is everything outside a circle.
+ */
+export interface Region {
+  readonly edges: readonly Edge[]
+  /** Strictly inside; points on the boundary may go either way. */
+  readonly contains: (p: Point) => boolean
+  /** Some point that lies well inside. */
+  readonly core: Point
+  /** Simple forms keep their numbers, for closed formulas. */
+  readonly form: Form
+  /** A circle that holds the whole region; its radius is Infinity for metal. */
+  readonly hold: { readonly c: Point; readonly r: number }
+}
+
+export type Form =
+  | { readonly kind: 'disc'; readonly c: Point; readonly r: number }
+  | { readonly kind: 'outside'; readonly c: Point; readonly r: number }
+  | { readonly kind: 'polygon'; readonly points: readonly Point[] }
+  | { readonly kind: 'other' }
+
+/** A filled disc, radius r > 0 mm. */
+export function disc(c: Point, r: number): Region {
+  return { edges: [circle(c, r)], contains: (p) => distance(p, c) < r, core: c, form: { kind: 'disc', c, r }, hold: { c, r } }
+}
+
+/** All that lies outside a circle: the metal around a bore. */
+export function outside(c: Point, r: number): Region {
+  return {
+    edges: [circle(c, r)],
+    contains: (p) => distance(p, c) > r,
+    core: { x: c.x + 2 * r + 1, y: c.y },
+    form: { kind: 'outside', c, r },
+    hold: { c, r: Number.POSITIVE_INFINITY },
+  }
+}
+
+/** A convex polygon, corners in order (either way round). */
+export function polygon(points: readonly Point[]): Region {
+  const n = points.length
+  const edges = points.map((p, i) => segment(p, points[(i + 1) % n] as Point))
+  const turn = Math.sign(signedArea(points))
+  const core = { x: points.reduce((s, p) => s + p.x, 0) / n, y: points.reduce((s, p) => s + p.y, 0) / n }
+  const contains = (p: Point) => edges.every((e) => turn * ((e.b.x - e.a.x) * (p.y - e.a.y) - (e.b.y - e.a.y) * (p.x - e.a.x)) > 0)
+  return { edges, contains, core, form: { kind: 'polygon', points }, hold: { c: core, r: Math.max(...points.map((p) => distance(p, core))) } }
+}
+
+/**
+ * A rectangle: centre, half width along its own first direction, half height along its second, and the clock angle
+ * (degrees) of the second: a board "facing" θ has its thickness along θ and its width across.
+ */
+export function rectangle(c: Point, halfWidth: number, halfHeight: number, facing: number): Region {
+  const [ux, uy] = [Math.cos(radians(facing)), Math.sin(radians(facing))]
+  const corner = (a: number, b: number): Point => ({ x: c.x + a * ux - b * uy, y: c.y + a * uy + b * ux })
+  return polygon([corner(-halfHeight, -halfWidth), corner(halfHeight, -halfWidth), corner(halfHeight, halfWidth), corner(-halfHeight, halfWidth)])
+}
+
+/** A ring sector about the axis: from rIn to rOut (Infinity for metal without end), half-angle ≤ 180° about θ. */
+export function sector(rIn: number, rOut: number, theta: number, half: number): Region {
+  const centre = { x: 0, y: 0 }
+  const whole = half >= 180
+  const outer = Number.isFinite(rOut) ? rOut : rIn + 1000
+  const [start, sweep] = whole ? [0, 2 * Math.PI] : [radians(theta - half), radians(2 * half)]
+  const edges: Edge[] = []
+  if (rIn > 0) edges.push(arc(centre, rIn, start, sweep))
+  if (Number.isFinite(rOut)) edges.push(arc(centre, rOut, start, sweep))
+  if (!whole) for (const w of [theta - half, theta + half]) edges.push(segment(polar(rIn, w), polar(outer, w)))
+  const contains = (p: Point) => {
+    const r = Math.hypot(p.x, p.y)
+    return r > rIn && r < rOut && (whole || Math.abs(turnBetween(theta, (Math.atan2(p.y, p.x) * 180) / Math.PI)) < half)
+  }
+  return { edges, contains, core: polar((rIn + Math.min(outer, rIn + 2)) / 2, theta), form: { kind: 'other' }, hold: { c: centre, r: rOut } }
+}
+
+export function signedArea(points: readonly Point[]): number {
+  return points.reduce((sum, p, i) => {
+    const q = points[(i + 1) % points.length] as Point
+    return sum + (p.x * q.y - q.x * p.y) / 2
+  }, 0)
+}
+
+/** Distance from a point to the boundary, mm. */
+export function toBoundary(region: Region, p: Point): number {
+  return region.edges.reduce((least, e) => Math.min(least, distance(p, nearest(e, p))), Number.POSITIVE_INFINITY)
+}

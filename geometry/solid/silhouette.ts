@@ -1,0 +1,75 @@
+import { distance, type Point, polar } from '../region/point.ts'
+import type { Region } from '../region/region.ts'
+import type { Solid } from './solid.ts'
+
+/**
+ * How far a body reaches from an axis, along z: the half-plane picture in which a round bore needs no sampling. Each
+ * piece is a straight line of radius over z.
+ */
+export interface Reach {
+  readonly z0: number
+  readonly z1: number
+  readonly r0: number
+  readonly r1: number
+  /** The farthest point, for telling where. */
+  readonly far: Point
+  /** False where the piece only bounds the body from outside (the round of a pin seen from the side). */
+  readonly exact: boolean
+}
+
+/** The reach of a solid about the axis through c. Empty for metal, which has no far side. */
+export function reach(s: Solid, c: Point): Reach[] {
+  if (s.kind === 'bore') return []
+  if (s.kind === 'turned') {
+    const e = distance(s.c, c)
+    const r = Math.max(s.r0, s.r1)
+    const u = e > 0 ? { x: (s.c.x - c.x) / e, y: (s.c.y - c.y) / e } : { x: 1, y: 0 }
+    const far = { x: s.c.x + r * u.x, y: s.c.y + r * u.y }
+    return [{ z0: s.z0, z1: s.z1, r0: Math.max(0, e + s.r0 + s.grow), r1: Math.max(0, e + s.r1 + s.grow), far, exact: true }]
+  }
+  if (s.kind === 'prism') {
+    const far = farthest(s.region, c)
+    const r = Math.max(0, distance(far, c) + s.grow)
+    return [{ z0: s.z0, z1: s.z1, r0: r, r1: r, far, exact: true }]
+  }
+  return pinReach(s.theta, s.rOut, s.radius, s.z, s.grow, c)
+}
+
+/** A pin seen along its length: its tip face as a band that rises to the middle, and a box around it. */
+function pinReach(theta: number, rOut: number, radius: number, z: number, grow: number, c: Point): Reach[] {
+  const corner = (half: number): Point => {
+    const tip = polar(rOut, theta)
+    const across = polar(half, theta + 90)
+    const [p, q] = [
+      { x: tip.x + across.x, y: tip.y + across.y },
+      { x: tip.x - across.x, y: tip.y - across.y },
+    ]
+    return distance(p, c) > distance(q, c) ? p : q
+  }
+  const far = corner(radius)
+  const r = distance(far, c) + grow
+  const middle = distance(corner(0), c) + grow
+  return [
+    { z0: z - radius - grow, z1: z + radius + grow, r0: r, r1: r, far, exact: false },
+    { z0: z, z1: z, r0: r, r1: r, far, exact: true },
+    { z0: z - radius, z1: z, r0: middle, r1: r, far, exact: true },
+    { z0: z, z1: z + radius, r0: r, r1: middle, far, exact: true },
+  ]
+}
+
+/** The point of a region's boundary that lies farthest from c. Exact for arcs and segments. */
+export function farthest(region: Region, c: Point): Point {
+  let best = region.core
+  for (const e of region.edges) {
+    const candidates: Point[] = e.kind === 'segment' ? [e.a, e.b] : arcFar(e.c, e.r, e.start, e.sweep, c)
+    for (const p of candidates) if (distance(p, c) > distance(best, c)) best = p
+  }
+  return best
+}
+
+function arcFar(m: Point, r: number, start: number, sweep: number, c: Point): Point[] {
+  const on = (w: number): Point => ({ x: m.x + r * Math.cos(w), y: m.y + r * Math.sin(w) })
+  const away = Math.atan2(m.y - c.y, m.x - c.x)
+  const turn = (((away - start) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI)
+  return turn <= sweep ? [on(away)] : [on(start), on(start + sweep)]
+}

@@ -1,0 +1,95 @@
+import { type Gap, gap } from '../../geometry/solid/gap.ts'
+import type { Solid } from '../../geometry/solid/solid.ts'
+import { type Heading, swept } from '../../geometry/solid/sweep.ts'
+import { type Level, type Tight, tightEnd } from '../quantity/level.ts'
+import { exact, type Quantity, type Spread, sub } from '../quantity/quantity.ts'
+import type { Body } from './body.ts'
+import type { Pair } from './pair.ts'
+import { placeOf } from './quantities.ts'
+import { type Pick, realise } from './realise.ts'
+
+type Fixed = ReadonlyMap<string, number>
+
+/**
+ * The gap of a pair at a level, as a proven bound: at "worst" `lo` is never more than the true gap anywhere in the
+ * intervals; at "settled" `hi` is never less than what the best unknowns leave when the variations are at their
+ * worst. (Between the two ends of a coupled spread the gap is taken as running evenly.)
+ */
+export function gapAt(pair: Pair, level: Level): Gap {
+  return search(pair, level, order(pair.coupled), new Map())
+}
+
+/** Unknowns first: at "settled" their best is sought over the worst of the variations. */
+const order = (spreads: readonly Spread[]): Spread[] => [...spreads].sort((a, b) => Number(a.kind === 'varies') - Number(b.kind === 'varies'))
+
+function search(pair: Pair, level: Level, open: readonly Spread[], fixed: Fixed): Gap {
+  const [spread, ...rest] = open
+  if (!spread || level === 'nominal') return evaluate(pair, level, fixed)
+  const seekTight = level === 'worst' || (level === 'settled' && spread.kind === 'varies')
+  const ends = seekTight ? [-spread.minus, spread.plus] : [-spread.minus, 0, spread.plus]
+  const found = ends.map((e) => search(pair, level, rest, new Map(fixed).set(spread.path, e)))
+  return found.reduce((kept, g) => (seekTight ? g.lo < kept.lo : g.hi > kept.hi) ? g : kept)
+}
+
+function evaluate(pair: Pair, level: Level, fixed: Fixed): Gap {
+  const pick: Pick = (q, tight) => valueAt(q, tight, level, fixed, pair.shared)
+  const grow = level === 'nominal' ? 0 : doubt(pair, level, fixed)
+  return between(realise(pair.a, pick, grow), realise(pair.b, pick), pair.way)
+}
+
+function valueAt(q: Quantity, tight: Tight | 0, level: Level, fixed: Fixed, shared: ReadonlySet<string>): number {
+  let value = q.nominal
+  for (const t of q.terms) {
+    const e = fixed.get(t.spread.path)
+    if (e !== undefined) value += t.gain * e
+    else if (level !== 'nominal' && tight !== 0 && !(level === 'settled' && t.spread.kind === 'varies' && shared.has(t.spread.path)))
+      value += tightEnd(t, tight, level)
+  }
+  return value
+}
+
+/** The gap with one spread at `e` and everything else nominal: how a contributor's share is found. */
+export function gapWith(pair: Pair, spread: Spread, e: number): number {
+  const fixed = new Map([[spread.path, e]])
+  const pick: Pick = (q) => valueAt(q, 0, 'nominal', fixed, pair.shared)
+  const drift = [pair.a, pair.b].reduce((sum, b) => sum + (b.drift ? Math.abs(pick(b.drift, 0)) : 0), 0)
+  const g = between(realise(pair.a, pick, drift), realise(pair.b, pick), pair.way)
+  return (g.lo + g.hi) / 2
+}
+
+function between(a: Solid, b: Solid, way: Heading | undefined): Gap {
+  if (!way) return gap(a, b)
+  const gaps = swept(a, way).map((s) => gap(s, b))
+  return gaps.reduce((least, g) => ({ ...(g.lo < least.lo ? g : least), hi: Math.min(g.hi, least.hi), lo: Math.min(g.lo, least.lo) }))
+}
+
+/**
+ * How much the cross-section of the first body is swollen for doubt about where the two stand to each other. A
+ * shift by s changes a distance by at most s, so swelling by the sum is safe at "worst". At "settled" the unknown
+ * part is taken off; of the variations only a drift counts, because it can go any way and therefore does go the worst.
+ */
+function doubt(pair: Pair, level: Level, fixed: Fixed): number {
+  const total = placeDoubt(pair, fixed)
+  for (const b of [pair.a, pair.b])
+    for (const t of b.drift?.terms ?? []) total[t.spread.kind === 'varies' ? 'drift' : 'unknown'] += Math.abs(t.gain) * t.spread.plus
+  if (level === 'worst') return total.unknown + total.drift + total.varies
+  return level === 'settled' ? total.drift - total.unknown : -total.unknown - total.drift - total.varies
+}
+
+function placeDoubt(pair: Pair, fixed: Fixed): { unknown: number; varies: number; drift: number } {
+  const total = { unknown: 0, varies: 0, drift: 0 }
+  const [a, b] = [placeOf(pair.a), placeOf(pair.b)]
+  const zero = exact(0)
+  const [dx, dy] = [sub(a.x ?? zero, b.x ?? zero), sub(a.y ?? zero, b.y ?? zero)]
+  for (const path of new Set([...dx.terms, ...dy.terms].map((t) => t.spread.path))) {
+    if (fixed.has(path)) continue
+    const [tx, ty] = [dx.terms.find((t) => t.spread.path === path), dy.terms.find((t) => t.spread.path === path)]
+    const spread = (tx ?? ty)?.spread as Spread
+    total[spread.kind] += Math.hypot(tx?.gain ?? 0, ty?.gain ?? 0) * Math.max(spread.minus, spread.plus)
+  }
+  // A pin is round along the axis too, so doubt about its height swells it like any other.
+  for (const o of [pair.a, pair.b]) for (const t of pinHeight(o)) if (!fixed.has(t.spread.path)) total[t.spread.kind] += Math.abs(t.gain) * Math.max(t.spread.minus, t.spread.plus)
+  return total
+}
+
+const pinHeight = (b: Body) => (b.shape.kind === 'pin' ? b.shape.z.terms : [])

@@ -1,0 +1,80 @@
+import { type Contribution, type Margins, type Share, shares } from '../quantity/margins.ts'
+import { chanceToHold } from '../quantity/probability.ts'
+import { judge, type Status, type Terms } from './verdict.ts'
+
+/** A change that would make the check hold, with the number that works; `path` and `value` let it be applied at once. */
+export interface Fix {
+  readonly text: string
+  readonly path: string
+  readonly value?: number
+}
+
+export interface Where {
+  readonly z: number
+  readonly theta: number
+  readonly r: number
+}
+
+export interface Finding {
+  readonly id: string
+  readonly check: string
+  readonly title: string
+  readonly status: Status
+  /** The nominal value that is judged, and the limit it is judged against. */
+  readonly value: number
+  readonly limit: number
+  readonly unit: 'mm' | '°' | '%'
+  readonly margin: { readonly worst: number; readonly nominal: number; readonly best: number }
+  /** The margin with the unknowns at their best and the variations at their worst. */
+  readonly settled: number
+  /** The chance that it holds, where it depends on an unknown. */
+  readonly probability: number | undefined
+  readonly contributors: readonly Share[]
+  readonly at: Where | undefined
+  readonly parts: readonly string[]
+  readonly state: string
+  /** Formula and values, so that a pocket calculator can follow. */
+  readonly why: string
+  /** Where the limit comes from. */
+  readonly source: string
+  readonly fix: readonly Fix[]
+}
+
+/** What a check could not look at, and what is missing for it. */
+export interface NotChecked {
+  readonly id: string
+  readonly check: string
+  readonly title: string
+  readonly parts: readonly string[]
+  readonly missing: string
+  readonly path: string
+  readonly hint: string
+}
+
+export interface Draft extends Omit<Finding, 'status' | 'margin' | 'settled' | 'probability' | 'contributors'> {
+  readonly margins: Margins
+  readonly contributions: readonly Contribution[]
+  readonly terms?: Terms
+}
+
+/** A finding from what a check measured. This is the one place where a status is decided. */
+export function finding(draft: Draft): Finding {
+  const { margins, contributions, terms, ...rest } = draft
+  const assumed = terms?.assumed ?? contributions.some((c) => c.source === 'assumed')
+  const status = judge(margins, { ...terms, assumed })
+  const unknowns = contributions.filter((c) => c.kind === 'unknown')
+  return {
+    ...rest,
+    status,
+    margin: { worst: margins.worst, nominal: margins.nominal, best: margins.best },
+    settled: margins.settled,
+    probability: status === 'unsure' ? chanceToHold(margins.worst, unknowns) : undefined,
+    contributors: shares(contributions),
+  }
+}
+
+/** Tightest first; of two equally tight the order of their ids, so that the same input gives the same list. */
+export function byMargin(a: Finding, b: Finding): number {
+  const rank = (s: Status) => ['clash', 'unsure', 'not-checked', 'clear', 'advice'].indexOf(s)
+  return rank(a.status) - rank(b.status) || a.margin.worst - b.margin.worst || (a.id < b.id ? -1 : 1)
+}
