@@ -1,6 +1,4 @@
 import { spawnSync } from 'node:child_process'
-import { accessSync, constants } from 'node:fs'
-import { delimiter, join } from 'node:path'
 
 /** Exit code of a shell for "command not found"; used when a program cannot be started at all. */
 const NOT_STARTED = 127
@@ -37,23 +35,4 @@ export function capture(command, args, env = {}) {
   })
   if (done.error) return { code: NOT_STARTED, output: done.error.message, stdout: '' }
   return { code: done.status ?? 1, output: `${done.stdout}${done.stderr}`, stdout: done.stdout }
-}
-
-/**
- * Where a program stands on the search path, or undefined.
- * @param {string} program @returns {string | undefined}
- */
-export function onPath(program) {
-  const folders = (process.env.PATH ?? '').split(delimiter).filter((folder) => folder !== '')
-  return folders.map((folder) => join(folder, program)).find(isExecutable)
-}
-
-/** @param {string} path */
-function isExecutable(path) {
-  try {
-    accessSync(path, constants.X_OK)
-    return true
-  } catch {
-    return false
-  }
 }

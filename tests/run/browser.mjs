@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
-import { capture, onPath, say } from '../../src/start/run.mjs'
+import { capture, say } from '../../src/start/run.mjs'
+import { onPath } from './path.mjs'
 
 /** The browser of the operating system that the browser tests drive, or undefined to let Playwright use its own. */
 export function systemBrowser() {

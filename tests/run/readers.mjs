@@ -1,4 +1,4 @@
-import { onPath } from '../../src/start/run.mjs'
+import { onPath } from './path.mjs'
 
 /**
  * Programs from outside the project that read the files it writes. The command and the Debian package bear one name.
@@ -6,7 +6,7 @@ import { onPath } from '../../src/start/run.mjs'
  */
 
 /** @type {readonly Reader[]} */
-export const READERS = ['admesh', 'prusa-slicer']
+const READERS = ['admesh', 'prusa-slicer']
 
 /**
  * Where a file reader stands, or undefined: a test that needs it then skips. In CI (CI=true) it must be there, because

@@ -20,26 +20,31 @@ export const STEPS = [
   checker('types', 'types', 'typescript/bin/tsc', ['--noEmit']),
   checker('lint', 'lint and folder rules', 'oxlint/bin/oxlint', ['--type-aware', '--deny-warnings']),
   checker('format', 'format', '@biomejs/biome/bin/biome', ['ci', '--colors=off']),
-  checker('unused', 'unused code', 'knip/bin/knip.js', ['--no-progress']),
+  checker('unused', 'unused code', 'knip/bin/knip.js', ['--no-progress'], ['--no-progress', '--production']),
   { name: 'unit', what: 'unit, property and oracle tests', needs: { browser: false, readers: true }, run: runVitest },
   { name: 'build', what: 'build', needs: NO_TOOLS, run: (root) => counted(buildIfChanged(root)) },
   { name: 'browser', what: 'browser tests', needs: { browser: true, readers: false }, run: runPlaywright },
 ]
 
 /**
- * A static check: shown only when it fails.
- * @param {string} name @param {string} what @param {string} program its file under node_modules @param {string[]} args
+ * A static check: what it prints is shown only when it fails.
+ * @param {string} name @param {string} what @param {string} program its file under node_modules
+ * @param {string[][]} runs the arguments of each run; the first that fails is the last
  * @returns {Step}
  */
-function checker(name, what, program, args) {
+function checker(name, what, program, ...runs) {
   return {
     name,
     what,
     needs: NO_TOOLS,
     run: (root) => {
-      const { code, output } = capture(process.execPath, [join(root, 'node_modules', program), ...args])
-      if (code !== 0) say(output.trimEnd())
-      return counted(code)
+      for (const args of runs) {
+        const { code, output } = capture(process.execPath, [join(root, 'node_modules', program), ...args])
+        if (code === 0) continue
+        say(output.trimEnd())
+        return counted(code)
+      }
+      return counted(0)
     },
   }
 }

@@ -1,6 +1,6 @@
-import { canInstallDebianPackages, installDebianPackages } from '../../src/start/debian.mjs'
 import { say } from '../../src/start/run.mjs'
 import { hasBrowser, installPlaywrightBrowser } from './browser.mjs'
+import { canInstallDebianPackages, installDebianPackages } from './debian.mjs'
 import { inCI, missingReaders } from './readers.mjs'
 
 /**

@@ -1,5 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs'
-import { capture, say } from './run.mjs'
+import { capture, say } from '../../src/start/run.mjs'
 
 /** Whether this is Debian and we may install its packages: elsewhere the same names can mean something else. */
 export function canInstallDebianPackages() {
