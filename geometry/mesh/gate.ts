@@ -1,0 +1,100 @@
+import { type Bounds, boundsOf, type Mesh, triangleCount, volume } from './mesh.ts'
+
+/** What a mesh must be before a file of it may leave. */
+export interface Expected {
+  /** Pieces of the printed body: 1, unless the plan says otherwise. */
+  readonly shells: number
+  /** Bounds of the plan, mm; met within 0.01. */
+  readonly bounds?: Bounds
+}
+
+/** What a mesh was found to be; `faults` is empty where it may leave. */
+export interface GateReport {
+  readonly triangles: number
+  readonly volume: number
+  readonly bounds: Bounds
+  readonly shells: number
+  readonly openEdges: number
+  readonly zeroArea: number
+  readonly faults: readonly string[]
+}
+
+/** Agreement of the mesh's bounds with the plan's, mm. */
+const boundsWithin = 0.01
+
+/** Judges a welded mesh: closed, consistently turned, nothing flat, the right number of pieces, the right size. */
+export function gate(m: Mesh, expected: Expected): GateReport {
+  const openEdges = countOpenEdges(m)
+  const zeroArea = countFlat(m)
+  const shells = countShells(m)
+  const v = volume(m)
+  const bounds = boundsOf(m)
+  const faults: string[] = []
+  if (triangleCount(m) === 0) faults.push('the solid is empty')
+  if (openEdges > 0) faults.push(`${openEdges} edges are not shared by exactly two triangles in opposite order`)
+  if (zeroArea > 0) faults.push(`${zeroArea} triangles have no area`)
+  if (!(v > 0)) faults.push(`its volume is ${v.toFixed(3)} mm³`)
+  if (shells !== expected.shells) faults.push(`it falls into ${shells} pieces instead of ${expected.shells}`)
+  const off = expected.bounds ? offBounds(bounds, expected.bounds) : 0
+  if (!(off <= boundsWithin)) faults.push(`its size is ${off.toFixed(3)} mm off the plan`)
+  return { triangles: triangleCount(m), volume: v, bounds, shells, openEdges, zeroArea, faults }
+}
+
+function offBounds(a: Bounds, b: Bounds): number {
+  return Math.max(...[0, 1, 2].flatMap((i) => [Math.abs((a.min[i] as number) - (b.min[i] as number)), Math.abs((a.max[i] as number) - (b.max[i] as number))]))
+}
+
+/** Directed edges that have not exactly one partner running the other way. */
+function countOpenEdges(m: Mesh): number {
+  const n = m.vertices.length / 3
+  const seen = new Map<number, number>()
+  forEachEdge(m, (a, b) => seen.set(a * n + b, (seen.get(a * n + b) ?? 0) + 1))
+  let open = 0
+  forEachEdge(m, (a, b) => {
+    if (seen.get(a * n + b) !== 1 || seen.get(b * n + a) !== 1) open++
+  })
+  return open
+}
+
+function forEachEdge(m: Mesh, visit: (a: number, b: number) => void): void {
+  for (let t = 0; t < m.triangles.length; t += 3) {
+    const [a, b, c] = [m.triangles[t] as number, m.triangles[t + 1] as number, m.triangles[t + 2] as number]
+    visit(a, b)
+    visit(b, c)
+    visit(c, a)
+  }
+}
+
+/** Triangles whose area is nothing in float32 terms: their corners lie on one line. */
+function countFlat(m: Mesh): number {
+  let flat = 0
+  const v = m.vertices
+  const corner = (i: number): [number, number, number] => [v[3 * i] as number, v[3 * i + 1] as number, v[3 * i + 2] as number]
+  for (let t = 0; t < m.triangles.length; t += 3) {
+    const [p, q, r] = [corner(m.triangles[t] as number), corner(m.triangles[t + 1] as number), corner(m.triangles[t + 2] as number)]
+    const u = [q[0] - p[0], q[1] - p[1], q[2] - p[2]] as const
+    const w = [r[0] - p[0], r[1] - p[1], r[2] - p[2]] as const
+    const area = Math.hypot(u[1] * w[2] - u[2] * w[1], u[2] * w[0] - u[0] * w[2], u[0] * w[1] - u[1] * w[0]) / 2
+    if (!(area > 0)) flat++
+  }
+  return flat
+}
+
+/** Pieces that hang together by shared vertices. */
+function countShells(m: Mesh): number {
+  const parent = Uint32Array.from({ length: m.vertices.length / 3 }, (_, i) => i)
+  const root = (i: number): number => {
+    let r = i
+    while (parent[r] !== r) {
+      parent[r] = parent[parent[r] as number] as number
+      r = parent[r] as number
+    }
+    return r
+  }
+  forEachEdge(m, (a, b) => {
+    parent[root(a)] = root(b)
+  })
+  const roots = new Set<number>()
+  for (const i of m.triangles) roots.add(root(i))
+  return roots.size
+}
