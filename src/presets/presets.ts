@@ -1,0 +1,48 @@
+import { presetFiles } from './files.ts'
+import type { Kind, Preset, PresetOf } from './schema/kinds.ts'
+
+/** The presets, frozen. A part of a project names an entry by its id; its sizes stay the entry's. */
+export interface Presets {
+  readonly kinds: readonly Kind[]
+  /** Undefined for an id nobody has: the caller answers with `unknown-preset`. */
+  byId(id: string): Preset | undefined
+  /** In the files' own order. */
+  ofKind<K extends Kind>(kind: K): readonly PresetOf<K>[]
+}
+
+let loaded: Presets | undefined
+
+/**
+ * All entries of all files. They are trusted here, because a start must not wait for it: the tests and the command
+ * line's list put every entry through its schema (`presetProblems`).
+ */
+export function loadPresets(): Presets {
+  loaded ??= registry()
+  return loaded
+}
+
+function registry(): Presets {
+  const ids = new Map<string, Preset>()
+  const kinds = new Map<Kind, Preset[]>()
+  for (const file of Object.values(presetFiles)) {
+    for (const entry of file.entries as unknown as Preset[]) {
+      freeze(entry)
+      ids.set(entry.id, entry)
+      const list = kinds.get(entry.kind)
+      if (list) list.push(entry)
+      else kinds.set(entry.kind, [entry])
+    }
+  }
+  for (const list of kinds.values()) Object.freeze(list)
+  return Object.freeze({
+    kinds: Object.freeze([...kinds.keys()]),
+    byId: (id: string) => ids.get(id),
+    ofKind: <K extends Kind>(kind: K) => (kinds.get(kind) ?? []) as unknown as readonly PresetOf<K>[],
+  })
+}
+
+function freeze(value: unknown): void {
+  if (value === null || typeof value !== 'object') return
+  for (const inner of Object.values(value)) freeze(inner)
+  Object.freeze(value)
+}
