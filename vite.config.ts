@@ -2,7 +2,7 @@ import react from '@vitejs/plugin-react'
 import { defineConfig, type Plugin, type UserConfig } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 
-/** `vite build` makes the page, `vite build --ssr` the command line. */
+/** `vite build` makes the page, `vite build --ssr src/cli/main.ts` the command line. */
 export default defineConfig(({ isSsrBuild }) => (isSsrBuild ? commandLine : page))
 
 const page: UserConfig = {
@@ -20,7 +20,6 @@ const page: UserConfig = {
 const commandLine: UserConfig = {
   publicDir: false,
   build: {
-    ssr: 'src/cli/main.ts',
     outDir: 'dist/cli',
     emptyOutDir: true,
     target: 'node20',

@@ -19,7 +19,7 @@ const SOURCES = [
 /** The two builds: the page, then the command line. @type {readonly { what: string, args: string[] }[]} */
 const BUILDS = [
   { what: 'the page', args: ['build'] },
-  { what: 'the command line', args: ['build', '--ssr'] },
+  { what: 'the command line', args: ['build', '--ssr', 'src/cli/main.ts'] },
 ]
 
 /**
