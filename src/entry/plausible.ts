@@ -1,0 +1,21 @@
+/**
+ * Sizes that a hilt's dimensions usually have, in mm. Outside them a value is questioned, never refused. Common
+ * practice, no source: the smallest and largest tubes a builder meets, with room to spare.
+ */
+export interface Plausible {
+  readonly min: number
+  readonly max: number
+  /** What it is, for the question: "a bore". */
+  readonly what: string
+}
+
+export const plausible = {
+  bore: { min: 8, max: 60, what: 'a bore' },
+  outside: { min: 10, max: 90, what: 'an outside diameter' },
+  depth: { min: 15, max: 450, what: 'a depth in a hilt' },
+  hiltLength: { min: 80, max: 500, what: "a hilt's length" },
+  pitch: { min: 0.25, max: 4, what: 'a pitch' },
+} as const satisfies Readonly<Record<string, Plausible>>
+
+/** Thinner metal than this is more likely a slip than a tube, mm. Common practice, no source. */
+export const thinnestWall = 0.3
