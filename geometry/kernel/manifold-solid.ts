@@ -28,7 +28,9 @@ export function makeSolid(k: ManifoldToplevel, own: Own, item: PlanItem, facets:
     return own(out.rotate([0, 0, s.theta]))
   }
   const outline = s.shape === 'extruded' ? s.points.map(([x, y]): P2 => [x, y]) : undefined
-  const flat = outline ? own(new k.CrossSection([outline])) : own(sectorSection(k, own, s as Extract<PlanSolid, { shape: 'ring-sector' }>, cut, facets))
+  const flat = outline
+    ? own(new k.CrossSection([outline]))
+    : own(sectorSection(k, own, s as Extract<PlanSolid, { shape: 'ring-sector' }>, cut, facets))
   const [z0, z1] = [(s as { z0: number }).z0, (s as { z1: number }).z1]
   const tall = own(flat.extrude(z1 - z0))
   return own(tall.translate([0, 0, z0]))
@@ -42,7 +44,13 @@ function makeCylinder(k: ManifoldToplevel, own: Own, s: Cylinder, cut: boolean, 
 }
 
 /** A ring sector's outline: arcs as chords, the outer one held inside (or outside, for a cutter), the inner one vice versa. */
-function sectorSection(k: ManifoldToplevel, own: Own, s: { rIn: number; rOut: number; theta: number; half: number }, cut: boolean, facets: number): CrossSection {
+function sectorSection(
+  k: ManifoldToplevel,
+  own: Own,
+  s: { rIn: number; rOut: number; theta: number; half: number },
+  cut: boolean,
+  facets: number,
+): CrossSection {
   const n = facetsFor(s.rOut, facets)
   const outer = cut ? circumscribed(s.rOut, n) : s.rOut
   const inner = cut ? s.rIn : circumscribed(s.rIn, n)

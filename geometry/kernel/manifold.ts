@@ -1,9 +1,9 @@
 import type { Manifold, ManifoldToplevel } from 'manifold-3d'
+import type { Mesh } from '../mesh/mesh.ts'
+import { weld } from '../mesh/weld.ts'
 import { checkPlan } from '../plan/check-plan.ts'
 import { leastFacets } from '../plan/facets.ts'
 import type { PlanBody, PlanItem } from '../plan/plan.ts'
-import type { Mesh } from '../mesh/mesh.ts'
-import { weld } from '../mesh/weld.ts'
 import { makeSolid, type Own } from './manifold-solid.ts'
 import { scoped } from './scope.ts'
 
@@ -15,7 +15,9 @@ export interface SolidFault {
   readonly what: string
 }
 
-export type BuildResult = { readonly ok: true; readonly mesh: Mesh; readonly pieces: number } | { readonly ok: false; readonly faults: readonly SolidFault[] }
+export type BuildResult =
+  | { readonly ok: true; readonly mesh: Mesh; readonly pieces: number }
+  | { readonly ok: false; readonly faults: readonly SolidFault[] }
 
 /**
  * One printed body of a plan as a closed mesh. All that is added is joined, then all that is cut goes in one
@@ -23,7 +25,11 @@ export type BuildResult = { readonly ok: true; readonly mesh: Mesh; readonly pie
  */
 export function buildBody(kernel: Kernel, body: PlanBody, facets = leastFacets): BuildResult {
   const wrong = checkPlan(body)
-  if (wrong.length > 0) return { ok: false, faults: wrong.map((w) => ({ item: w.item, what: `${w.field} is ${w.got}; it must be ${w.limit}` })) }
+  if (wrong.length > 0)
+    return {
+      ok: false,
+      faults: wrong.map((w) => ({ item: w.item, what: `${w.field} is ${w.got}; it must be ${w.limit}` })),
+    }
   return scoped((own) => {
     const ids = new Map<number, number>()
     const make = (item: PlanItem, i: number): Manifold => {
@@ -33,10 +39,19 @@ export function buildBody(kernel: Kernel, body: PlanBody, facets = leastFacets):
     }
     const indexed = body.items.map((item, i) => ({ item, solid: make(item, i) }))
     const empty = indexed.filter((x) => x.solid.isEmpty() || x.solid.status() !== 'NoError')
-    if (empty.length > 0) return { ok: false, faults: empty.map((x) => ({ item: x.item.id, what: `no solid (${x.solid.status()})` })) }
+    if (empty.length > 0)
+      return { ok: false, faults: empty.map((x) => ({ item: x.item.id, what: `no solid (${x.solid.status()})` })) }
     const result = combine(kernel, own, indexed)
     if (result.status() !== 'NoError' || result.isEmpty() || !(result.volume() > 0))
-      return { ok: false, faults: [{ item: body.id, what: result.isEmpty() ? 'nothing is left of the body' : `the kernel says ${result.status()}` }] }
+      return {
+        ok: false,
+        faults: [
+          {
+            item: body.id,
+            what: result.isEmpty() ? 'nothing is left of the body' : `the kernel says ${result.status()}`,
+          },
+        ],
+      }
     const parts = result.decompose()
     for (const p of parts) own(p)
     return { ok: true, mesh: meshOf(result, ids), pieces: parts.length }
@@ -57,6 +72,12 @@ function meshOf(solid: Manifold, ids: ReadonlyMap<number, number>): Mesh {
     const [from, to] = [m.runIndex[run] as number, m.runIndex[run + 1] as number]
     made.fill(ids.get(original) ?? 0, from / 3, to / 3)
   }
-  const vertices = m.numProp === 3 ? m.vertProperties : Float32Array.from({ length: m.numVert * 3 }, (_, i) => m.vertProperties[Math.floor(i / 3) * m.numProp + (i % 3)] as number)
+  const vertices =
+    m.numProp === 3
+      ? m.vertProperties
+      : Float32Array.from(
+          { length: m.numVert * 3 },
+          (_, i) => m.vertProperties[Math.floor(i / 3) * m.numProp + (i % 3)] as number,
+        )
   return weld({ vertices, triangles: m.triVerts, made })
 }

@@ -41,7 +41,12 @@ export function gate(m: Mesh, expected: Expected): GateReport {
 }
 
 function offBounds(a: Bounds, b: Bounds): number {
-  return Math.max(...[0, 1, 2].flatMap((i) => [Math.abs((a.min[i] as number) - (b.min[i] as number)), Math.abs((a.max[i] as number) - (b.max[i] as number))]))
+  return Math.max(
+    ...[0, 1, 2].flatMap((i) => [
+      Math.abs((a.min[i] as number) - (b.min[i] as number)),
+      Math.abs((a.max[i] as number) - (b.max[i] as number)),
+    ]),
+  )
 }
 
 /** Directed edges that have not exactly one partner running the other way. */
@@ -69,9 +74,17 @@ function forEachEdge(m: Mesh, visit: (a: number, b: number) => void): void {
 function countFlat(m: Mesh): number {
   let flat = 0
   const v = m.vertices
-  const corner = (i: number): [number, number, number] => [v[3 * i] as number, v[3 * i + 1] as number, v[3 * i + 2] as number]
+  const corner = (i: number): [number, number, number] => [
+    v[3 * i] as number,
+    v[3 * i + 1] as number,
+    v[3 * i + 2] as number,
+  ]
   for (let t = 0; t < m.triangles.length; t += 3) {
-    const [p, q, r] = [corner(m.triangles[t] as number), corner(m.triangles[t + 1] as number), corner(m.triangles[t + 2] as number)]
+    const [p, q, r] = [
+      corner(m.triangles[t] as number),
+      corner(m.triangles[t + 1] as number),
+      corner(m.triangles[t + 2] as number),
+    ]
     const u = [q[0] - p[0], q[1] - p[1], q[2] - p[2]] as const
     const w = [r[0] - p[0], r[1] - p[1], r[2] - p[2]] as const
     const area = Math.hypot(u[1] * w[2] - u[2] * w[1], u[2] * w[0] - u[0] * w[2], u[0] * w[1] - u[1] * w[0]) / 2

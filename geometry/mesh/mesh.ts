@@ -20,7 +20,11 @@ export function volume(m: Mesh): number {
   let six = 0
   const v = m.vertices
   for (let i = 0; i < m.triangles.length; i += 3) {
-    const [a, b, c] = [3 * (m.triangles[i] as number), 3 * (m.triangles[i + 1] as number), 3 * (m.triangles[i + 2] as number)]
+    const [a, b, c] = [
+      3 * (m.triangles[i] as number),
+      3 * (m.triangles[i + 1] as number),
+      3 * (m.triangles[i + 2] as number),
+    ]
     const [ax, ay, az] = [v[a] as number, v[a + 1] as number, v[a + 2] as number]
     const [bx, by, bz] = [v[b] as number, v[b + 1] as number, v[b + 2] as number]
     const [cx, cy, cz] = [v[c] as number, v[c + 1] as number, v[c + 2] as number]

@@ -23,7 +23,11 @@ export function weld(m: Mesh): Mesh {
   const triangles: number[] = []
   const made: number[] = []
   for (let t = 0; t < m.triangles.length; t += 3) {
-    const [a, b, c] = [at[m.triangles[t] as number] as number, at[m.triangles[t + 1] as number] as number, at[m.triangles[t + 2] as number] as number]
+    const [a, b, c] = [
+      at[m.triangles[t] as number] as number,
+      at[m.triangles[t + 1] as number] as number,
+      at[m.triangles[t + 2] as number] as number,
+    ]
     if (a === b || b === c || c === a) continue
     triangles.push(a, b, c)
     made.push(m.made[t / 3] as number)

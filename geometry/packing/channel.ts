@@ -17,14 +17,20 @@ const fine = 1e-3
  * value plus half diagonal cannot beat the best is dropped. Never reports more than there is.
  */
 export function widestChannel(R: number, taken: readonly Region[], wall = 0): Channel {
-  const free = (p: Point): number => taken.reduce((least, t) => Math.min(least, freeOf(t, p)), R - wall - Math.hypot(p.x, p.y))
+  const free = (p: Point): number =>
+    taken.reduce((least, t) => Math.min(least, freeOf(t, p)), R - wall - Math.hypot(p.x, p.y))
   let best: Channel = { c: { x: 0, y: 0 }, r: free({ x: 0, y: 0 }) }
   let squares: { c: Point; half: number; value: number }[] = [{ c: { x: 0, y: 0 }, half: R, value: best.r }]
   while (squares.length > 0) {
     const next: typeof squares = []
     for (const s of squares) {
       if (s.value + s.half * Math.SQRT2 <= best.r + fine) continue
-      for (const [i, j] of [[-1, -1], [-1, 1], [1, -1], [1, 1]] as const) {
+      for (const [i, j] of [
+        [-1, -1],
+        [-1, 1],
+        [1, -1],
+        [1, 1],
+      ] as const) {
         const half = s.half / 2
         const c = { x: s.c.x + i * half, y: s.c.y + j * half }
         const value = free(c)

@@ -46,7 +46,9 @@ export function roundsOf(item: Item): Round[] {
   if (f.kind === 'disc') return [{ c: f.c, r: f.r, of: item.id }]
   if (f.kind === 'polygon') return f.points.map((c) => ({ c, r: 0, of: item.id }))
   // Any other outline: its arcs as discs, its straight pieces as corners. The circle may come out too large, never too small.
-  return item.region.edges.flatMap((e) => (e.kind === 'arc' ? [{ c: e.c, r: e.r, of: item.id }] : [e.a, e.b].map((c) => ({ c, r: 0, of: item.id }))))
+  return item.region.edges.flatMap((e) =>
+    e.kind === 'arc' ? [{ c: e.c, r: e.r, of: item.id }] : [e.a, e.b].map((c) => ({ c, r: 0, of: item.id })),
+  )
 }
 
 /**
@@ -60,4 +62,3 @@ export function boxPushedTo(R: number, halfWidth: number, halfHeight: number, ga
   const inside = R - gap
   return inside > halfWidth ? Math.sqrt(inside * inside - halfWidth * halfWidth) - halfHeight : undefined
 }
-

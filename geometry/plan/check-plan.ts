@@ -63,7 +63,8 @@ function checkSolid(s: PlanSolid): Omit<BadNumber, 'item'>[] {
       coordinate(`points/${i}/x`, x)
       coordinate(`points/${i}/y`, y)
     }
-    if (!(areaOf(s.points) > thinnest * thinnest)) found.push({ field: 'points', got: areaOf(s.points), limit: 'an outline counted the way θ grows, with an area' })
+    if (!(areaOf(s.points) > thinnest * thinnest))
+      found.push({ field: 'points', got: areaOf(s.points), limit: 'an outline counted the way θ grows, with an area' })
   }
   return found
 }

@@ -1,6 +1,6 @@
 import { crossings, type Edge, lengthOf, piece, pointAt } from './edge.ts'
-import { toBoundary, type Region } from './region.ts'
 import type { Point } from './point.ts'
+import { type Region, toBoundary } from './region.ts'
 
 /** Edges shorter than this are dropped when a region is carved, mm. */
 const crumb = 1e-9
@@ -15,7 +15,9 @@ export function carve(base: Region, cutters: readonly Region[]): Region {
   const others = (own: Region) => [base, ...active].filter((r) => r !== own)
   const kept = split(base.edges, others(base)).filter((e) => active.every((c) => !c.contains(pointAt(e, 0.5))))
   const added = active.flatMap((c) =>
-    split(c.edges, others(c)).filter((e) => base.contains(pointAt(e, 0.5)) && active.every((o) => o === c || !o.contains(pointAt(e, 0.5)))),
+    split(c.edges, others(c)).filter(
+      (e) => base.contains(pointAt(e, 0.5)) && active.every((o) => o === c || !o.contains(pointAt(e, 0.5))),
+    ),
   )
   const contains = (p: Point) => base.contains(p) && active.every((c) => !c.contains(p))
   const edges = [...kept, ...added]
@@ -61,7 +63,12 @@ function coreOf(edges: readonly Edge[], contains: (p: Point) => boolean, old: Po
   let best: { p: Point; d: number } = { p: old, d: -1 }
   for (const e of edges) {
     const m = pointAt(e, 0.5)
-    for (const [dx, dy] of [[0.05, 0], [-0.05, 0], [0, 0.05], [0, -0.05]] as const) {
+    for (const [dx, dy] of [
+      [0.05, 0],
+      [-0.05, 0],
+      [0, 0.05],
+      [0, -0.05],
+    ] as const) {
       const p = { x: m.x + dx, y: m.y + dy }
       if (!contains(p)) continue
       const d = toBoundary({ edges } as Region, p)

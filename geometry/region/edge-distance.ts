@@ -1,4 +1,4 @@
-import { along, type Arc, crossings, type Edge, pointAt, type Segment } from './edge.ts'
+import { type Arc, along, crossings, type Edge, pointAt, type Segment } from './edge.ts'
 import { distance, type Point, point } from './point.ts'
 
 /** The shortest way between two edges: its length and its two ends. */

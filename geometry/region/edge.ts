@@ -23,7 +23,13 @@ const angular = 1e-12
 
 export const segment = (a: Point, b: Point): Segment => ({ kind: 'segment', a, b })
 
-export const arc = (c: Point, r: number, start: number, sweep: number): Arc => ({ kind: 'arc', c, r, start, sweep: Math.min(sweep, full) })
+export const arc = (c: Point, r: number, start: number, sweep: number): Arc => ({
+  kind: 'arc',
+  c,
+  r,
+  start,
+  sweep: Math.min(sweep, full),
+})
 
 export const circle = (c: Point, r: number): Arc => arc(c, r, 0, full)
 
@@ -44,7 +50,9 @@ export function pointAt(e: Edge, t: number): Point {
 
 /** The part of an edge between two parameters. */
 export function piece(e: Edge, t0: number, t1: number): Edge {
-  return e.kind === 'segment' ? segment(pointAt(e, t0), pointAt(e, t1)) : arc(e.c, e.r, e.start + t0 * e.sweep, (t1 - t0) * e.sweep)
+  return e.kind === 'segment'
+    ? segment(pointAt(e, t0), pointAt(e, t1))
+    : arc(e.c, e.r, e.start + t0 * e.sweep, (t1 - t0) * e.sweep)
 }
 
 export function lengthOf(e: Edge): number {
@@ -53,7 +61,10 @@ export function lengthOf(e: Edge): number {
 
 /** Parameters on `e` where it meets `other`; where two pieces lie on one line or circle, the ends of `other` on `e`. */
 export function crossings(e: Edge, other: Edge): number[] {
-  if (e.kind === 'segment') return other.kind === 'segment' ? segmentSegment(e, other) : segmentCircle(e, other).filter((t) => onArc(other, pointAt(e, t)))
+  if (e.kind === 'segment')
+    return other.kind === 'segment'
+      ? segmentSegment(e, other)
+      : segmentCircle(e, other).filter((t) => onArc(other, pointAt(e, t)))
   const hits = other.kind === 'segment' ? segmentCircle(other, e).map((t) => pointAt(other, t)) : circleCircle(e, other)
   const ends = [pointAt(other, 0), pointAt(other, 1)].filter((p) => Math.abs(distance(p, e.c) - e.r) < 1e-9)
   return [...hits, ...ends].flatMap((p) => {

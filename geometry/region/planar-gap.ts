@@ -1,6 +1,6 @@
-import { type Edge, pointAt } from './edge.ts'
-import { between, type Link, link, nearest, nearer } from './edge-distance.ts'
 import { split } from './carve.ts'
+import { type Edge, pointAt } from './edge.ts'
+import { between, type Link, link, nearer, nearest } from './edge-distance.ts'
 import { distance, type Point, point } from './point.ts'
 import type { Form, Region } from './region.ts'
 
@@ -44,7 +44,10 @@ function discDisc(c: Point, r: number, e: Point, s: number): Link {
 /** A disc or polygon inside a bore: radius of the bore less the farthest point. */
 function inBore(a: Form, c: Point, R: number): Link | undefined {
   if (a.kind !== 'disc' && a.kind !== 'polygon') return undefined
-  const far = a.kind === 'disc' ? farthest(a.c, a.r, c) : a.points.reduce((best, p) => (distance(p, c) > distance(best, c) ? p : best))
+  const far =
+    a.kind === 'disc'
+      ? farthest(a.c, a.r, c)
+      : a.points.reduce((best, p) => (distance(p, c) > distance(best, c) ? p : best))
   const d = distance(far, c)
   const [ux, uy] = d > 0 ? [(far.x - c.x) / d, (far.y - c.y) / d] : [1, 0]
   return { d: R - d, p: far, q: point(c.x + R * ux, c.y + R * uy) }
@@ -63,7 +66,13 @@ function farthest(c: Point, r: number, from: Point): Point {
 function overlap(a: Region, b: Region): Link | undefined {
   let best: Link | undefined
   const consider = (from: Region, into: Region, swap: boolean) => {
-    const points = split(from.edges, [into]).flatMap((e: Edge) => [pointAt(e, 0.5), pointAt(e, 0), pointAt(e, 0.25), pointAt(e, 0.75), pointAt(e, 1)])
+    const points = split(from.edges, [into]).flatMap((e: Edge) => [
+      pointAt(e, 0.5),
+      pointAt(e, 0),
+      pointAt(e, 0.25),
+      pointAt(e, 0.75),
+      pointAt(e, 1),
+    ])
     for (const p of [...points, from.core]) {
       if (!into.contains(p)) continue
       const q = nearestOn(into, p)

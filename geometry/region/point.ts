@@ -12,7 +12,10 @@ export const radians = (degrees: number): number => (degrees * Math.PI) / 180
 export const degrees = (rad: number): number => (rad * 180) / Math.PI
 
 /** The point at radius r (mm) and clock angle θ (degrees). */
-export const polar = (r: number, theta: number): Point => ({ x: r * Math.cos(radians(theta)), y: r * Math.sin(radians(theta)) })
+export const polar = (r: number, theta: number): Point => ({
+  x: r * Math.cos(radians(theta)),
+  y: r * Math.sin(radians(theta)),
+})
 
 export const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y)
 

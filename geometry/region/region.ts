@@ -26,7 +26,13 @@ export type Form =
 
 /** A filled disc, radius r > 0 mm. */
 export function disc(c: Point, r: number): Region {
-  return { edges: [circle(c, r)], contains: (p) => distance(p, c) < r, core: c, form: { kind: 'disc', c, r }, hold: { c, r } }
+  return {
+    edges: [circle(c, r)],
+    contains: (p) => distance(p, c) < r,
+    core: c,
+    form: { kind: 'disc', c, r },
+    hold: { c, r },
+  }
 }
 
 /** All that lies outside a circle: the metal around a bore. */
@@ -46,8 +52,15 @@ export function polygon(points: readonly Point[]): Region {
   const edges = points.map((p, i) => segment(p, points[(i + 1) % n] as Point))
   const turn = Math.sign(signedArea(points))
   const core = { x: points.reduce((s, p) => s + p.x, 0) / n, y: points.reduce((s, p) => s + p.y, 0) / n }
-  const contains = (p: Point) => edges.every((e) => turn * ((e.b.x - e.a.x) * (p.y - e.a.y) - (e.b.y - e.a.y) * (p.x - e.a.x)) > 0)
-  return { edges, contains, core, form: { kind: 'polygon', points }, hold: { c: core, r: Math.max(...points.map((p) => distance(p, core))) } }
+  const contains = (p: Point) =>
+    edges.every((e) => turn * ((e.b.x - e.a.x) * (p.y - e.a.y) - (e.b.y - e.a.y) * (p.x - e.a.x)) > 0)
+  return {
+    edges,
+    contains,
+    core,
+    form: { kind: 'polygon', points },
+    hold: { c: core, r: Math.max(...points.map((p) => distance(p, core))) },
+  }
 }
 
 /**
@@ -57,7 +70,12 @@ export function polygon(points: readonly Point[]): Region {
 export function rectangle(c: Point, halfWidth: number, halfHeight: number, facing: number): Region {
   const [ux, uy] = [Math.cos(radians(facing)), Math.sin(radians(facing))]
   const corner = (a: number, b: number): Point => ({ x: c.x + a * ux - b * uy, y: c.y + a * uy + b * ux })
-  return polygon([corner(-halfHeight, -halfWidth), corner(halfHeight, -halfWidth), corner(halfHeight, halfWidth), corner(-halfHeight, halfWidth)])
+  return polygon([
+    corner(-halfHeight, -halfWidth),
+    corner(halfHeight, -halfWidth),
+    corner(halfHeight, halfWidth),
+    corner(-halfHeight, halfWidth),
+  ])
 }
 
 /** A ring sector about the axis: from rIn to rOut (Infinity for metal without end), half-angle ≤ 180° about θ. */
@@ -74,7 +92,13 @@ export function sector(rIn: number, rOut: number, theta: number, half: number): 
     const r = Math.hypot(p.x, p.y)
     return r > rIn && r < rOut && (whole || Math.abs(turnBetween(theta, (Math.atan2(p.y, p.x) * 180) / Math.PI)) < half)
   }
-  return { edges, contains, core: polar((rIn + Math.min(outer, rIn + 2)) / 2, theta), form: { kind: 'other' }, hold: { c: centre, r: rOut } }
+  return {
+    edges,
+    contains,
+    core: polar((rIn + Math.min(outer, rIn + 2)) / 2, theta),
+    form: { kind: 'other' },
+    hold: { c: centre, r: rOut },
+  }
 }
 
 export function signedArea(points: readonly Point[]): number {

@@ -1,5 +1,5 @@
-import { type Point, point } from '../region/point.ts'
 import { planarGap, roughGap } from '../region/planar-gap.ts'
+import { type Point, point } from '../region/point.ts'
 import type { Region } from '../region/region.ts'
 import { halfPlaneGap } from './half-plane.ts'
 import { reach } from './silhouette.ts'
@@ -25,7 +25,14 @@ export interface Gap {
 const fine = 1e-3
 const mostSlices = 400
 
-export const far: Gap = { lo: Number.POSITIVE_INFINITY, hi: Number.POSITIVE_INFINITY, z: 0, p: point(0, 0), q: point(0, 0), dz: 0 }
+export const far: Gap = {
+  lo: Number.POSITIVE_INFINITY,
+  hi: Number.POSITIVE_INFINITY,
+  z: 0,
+  p: point(0, 0),
+  q: point(0, 0),
+  dz: 0,
+}
 
 /** A cheap lower bound, to leave pairs out. */
 export function gapAtLeast(a: Solid, b: Solid): number {

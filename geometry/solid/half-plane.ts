@@ -22,7 +22,11 @@ export function halfPlaneGap(body: Reach, bore: Bore): HalfPlaneGap {
   const z0 = Math.max(body.z0, bore.z0)
   const z1 = Math.min(body.z1, bore.z1)
   if (z0 <= z1) {
-    const here = (z: number): HalfPlaneGap => ({ d: line(bore.z0, R0, bore.z1, R1, z) - line(body.z0, body.r0, body.z1, body.r1, z), z, r: line(bore.z0, R0, bore.z1, R1, z) })
+    const here = (z: number): HalfPlaneGap => ({
+      d: line(bore.z0, R0, bore.z1, R1, z) - line(body.z0, body.r0, body.z1, body.r1, z),
+      z,
+      r: line(bore.z0, R0, bore.z1, R1, z),
+    })
     const [a, b] = [here(z0), here(z1)]
     const least = b.d < a.d ? b : a
     if (least.d <= 0) {

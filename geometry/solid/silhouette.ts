@@ -25,7 +25,9 @@ export function reach(s: Solid, c: Point): Reach[] {
     const r = Math.max(s.r0, s.r1)
     const u = e > 0 ? { x: (s.c.x - c.x) / e, y: (s.c.y - c.y) / e } : { x: 1, y: 0 }
     const far = { x: s.c.x + r * u.x, y: s.c.y + r * u.y }
-    return [{ z0: s.z0, z1: s.z1, r0: Math.max(0, e + s.r0 + s.grow), r1: Math.max(0, e + s.r1 + s.grow), far, exact: true }]
+    return [
+      { z0: s.z0, z1: s.z1, r0: Math.max(0, e + s.r0 + s.grow), r1: Math.max(0, e + s.r1 + s.grow), far, exact: true },
+    ]
   }
   if (s.kind === 'prism') {
     const far = farthest(s.region, c)

@@ -1,5 +1,5 @@
 import { polar } from '../region/point.ts'
-import { disc, outside, rectangle, type Region } from '../region/region.ts'
+import { disc, outside, type Region, rectangle } from '../region/region.ts'
 import type { Radial, Solid, Span } from './solid.ts'
 
 /** The cross-section at one z that the solid certainly has; undefined where it is not there. `grow` is left out. */
@@ -45,4 +45,3 @@ function pin(s: Radial, half: number): Region {
 export function isStraight(s: Solid): boolean {
   return s.kind === 'prism' || (s.kind !== 'radial' && s.r0 === s.r1)
 }
-

@@ -24,13 +24,16 @@ function stretch<S extends Prism | Turned>(s: S, z0: number | undefined, z1: num
 function sweptTurned(s: Turned, heading: Heading): Solid[] {
   const r = Math.max(s.r0, s.r1)
   const widest = heading === 'blade' ? (s.r1 >= s.r0 ? s.z1 : s.z0) : s.r0 >= s.r1 ? s.z0 : s.z1
-  const trail: Turned = heading === 'blade' ? { ...s, z0: Number.NEGATIVE_INFINITY, z1: widest, r0: r, r1: r } : { ...s, z0: widest, z1: Number.POSITIVE_INFINITY, r0: r, r1: r }
+  const trail: Turned =
+    heading === 'blade'
+      ? { ...s, z0: Number.NEGATIVE_INFINITY, z1: widest, r0: r, r1: r }
+      : { ...s, z0: widest, z1: Number.POSITIVE_INFINITY, r0: r, r1: r }
   return s.r0 === s.r1 || widest === (heading === 'blade' ? s.z1 : s.z0) ? [trail] : [trail, s]
 }
 
 function sweptPin(s: Radial, heading: Heading): Solid[] {
   const region = rectangle(polar((s.rIn + s.rOut) / 2, s.theta), s.radius, (s.rOut - s.rIn) / 2, s.theta)
-  const trail = heading === 'blade' ? { z0: Number.NEGATIVE_INFINITY, z1: s.z } : { z0: s.z, z1: Number.POSITIVE_INFINITY }
+  const trail =
+    heading === 'blade' ? { z0: Number.NEGATIVE_INFINITY, z1: s.z } : { z0: s.z, z1: Number.POSITIVE_INFINITY }
   return [{ kind: 'prism', region, ...trail, grow: s.grow }, s]
 }
-

@@ -15,6 +15,8 @@ export interface Body {
   readonly shape: Shape
   /** How far the whole body may stand aside in the cross-section, any way, beyond what its place says; nominal 0. */
   readonly drift?: Quantity
+  /** How far it may stand aside along the wall (doubt about a clock angle); nominal 0. Unlike a drift it goes one way only. */
+  readonly sway?: Quantity
   /** How far its faces may lie outside where they were drawn (print error); nominal 0. */
   readonly swell?: Quantity
   /** States in which it is there; all where left out. */

@@ -20,7 +20,8 @@ export function gapAt(pair: Pair, level: Level): Gap {
 }
 
 /** Unknowns first: at "settled" their best is sought over the worst of the variations. */
-const order = (spreads: readonly Spread[]): Spread[] => [...spreads].sort((a, b) => Number(a.kind === 'varies') - Number(b.kind === 'varies'))
+const order = (spreads: readonly Spread[]): Spread[] =>
+  [...spreads].sort((a, b) => Number(a.kind === 'varies') - Number(b.kind === 'varies'))
 
 function search(pair: Pair, level: Level, open: readonly Spread[], fixed: Fixed): Gap {
   const [spread, ...rest] = open
@@ -28,7 +29,7 @@ function search(pair: Pair, level: Level, open: readonly Spread[], fixed: Fixed)
   const seekTight = level === 'worst' || (level === 'settled' && spread.kind === 'varies')
   const ends = seekTight ? [-spread.minus, spread.plus] : [-spread.minus, 0, spread.plus]
   const found = ends.map((e) => search(pair, level, rest, new Map(fixed).set(spread.path, e)))
-  return found.reduce((kept, g) => (seekTight ? g.lo < kept.lo : g.hi > kept.hi) ? g : kept)
+  return found.reduce((kept, g) => ((seekTight ? g.lo < kept.lo : g.hi > kept.hi) ? g : kept))
 }
 
 function evaluate(pair: Pair, level: Level, fixed: Fixed): Gap {
@@ -42,7 +43,11 @@ function valueAt(q: Quantity, tight: Tight | 0, level: Level, fixed: Fixed, shar
   for (const t of q.terms) {
     const e = fixed.get(t.spread.path)
     if (e !== undefined) value += t.gain * e
-    else if (level !== 'nominal' && tight !== 0 && !(level === 'settled' && t.spread.kind === 'varies' && shared.has(t.spread.path)))
+    else if (
+      level !== 'nominal' &&
+      tight !== 0 &&
+      !(level === 'settled' && t.spread.kind === 'varies' && shared.has(t.spread.path))
+    )
       value += tightEnd(t, tight, level)
   }
   return value
@@ -52,7 +57,8 @@ function valueAt(q: Quantity, tight: Tight | 0, level: Level, fixed: Fixed, shar
 export function gapWith(pair: Pair, spread: Spread, e: number): number {
   const fixed = new Map([[spread.path, e]])
   const pick: Pick = (q) => valueAt(q, 0, 'nominal', fixed, pair.shared)
-  const drift = [pair.a, pair.b].reduce((sum, b) => sum + (b.drift ? Math.abs(pick(b.drift, 0)) : 0), 0)
+  const aside = (q: Quantity | undefined): number => (q ? Math.abs(pick(q, 0)) : 0)
+  const drift = [pair.a, pair.b].reduce((sum, b) => sum + aside(b.drift) + aside(b.sway), 0)
   const g = between(realise(pair.a, pick, drift), realise(pair.b, pick), pair.way)
   return (g.lo + g.hi) / 2
 }
@@ -60,7 +66,11 @@ export function gapWith(pair: Pair, spread: Spread, e: number): number {
 function between(a: Solid, b: Solid, way: Heading | undefined): Gap {
   if (!way) return gap(a, b)
   const gaps = swept(a, way).map((s) => gap(s, b))
-  return gaps.reduce((least, g) => ({ ...(g.lo < least.lo ? g : least), hi: Math.min(g.hi, least.hi), lo: Math.min(g.lo, least.lo) }))
+  return gaps.reduce((least, g) => ({
+    ...(g.lo < least.lo ? g : least),
+    hi: Math.min(g.hi, least.hi),
+    lo: Math.min(g.lo, least.lo),
+  }))
 }
 
 /**
@@ -70,8 +80,12 @@ function between(a: Solid, b: Solid, way: Heading | undefined): Gap {
  */
 function doubt(pair: Pair, level: Level, fixed: Fixed): number {
   const total = placeDoubt(pair, fixed)
-  for (const b of [pair.a, pair.b])
-    for (const t of b.drift?.terms ?? []) total[t.spread.kind === 'varies' ? 'drift' : 'unknown'] += Math.abs(t.gain) * t.spread.plus
+  for (const b of [pair.a, pair.b]) {
+    for (const t of b.drift?.terms ?? [])
+      total[t.spread.kind === 'varies' ? 'drift' : 'unknown'] += Math.abs(t.gain) * t.spread.plus
+    for (const t of b.sway?.terms ?? [])
+      total[t.spread.kind] += Math.abs(t.gain) * Math.max(t.spread.minus, t.spread.plus)
+  }
   if (level === 'worst') return total.unknown + total.drift + total.varies
   return level === 'settled' ? total.drift - total.unknown : -total.unknown - total.drift - total.varies
 }
@@ -88,7 +102,9 @@ function placeDoubt(pair: Pair, fixed: Fixed): { unknown: number; varies: number
     total[spread.kind] += Math.hypot(tx?.gain ?? 0, ty?.gain ?? 0) * Math.max(spread.minus, spread.plus)
   }
   // A pin is round along the axis too, so doubt about its height swells it like any other.
-  for (const o of [pair.a, pair.b]) for (const t of pinHeight(o)) if (!fixed.has(t.spread.path)) total[t.spread.kind] += Math.abs(t.gain) * Math.max(t.spread.minus, t.spread.plus)
+  for (const o of [pair.a, pair.b])
+    for (const t of pinHeight(o))
+      if (!fixed.has(t.spread.path)) total[t.spread.kind] += Math.abs(t.gain) * Math.max(t.spread.minus, t.spread.plus)
   return total
 }
 

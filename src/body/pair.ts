@@ -27,7 +27,12 @@ export function pairOf(a: Body, b: Body, way?: Heading): Pair {
   const [first, second] = takeOutCommonShift(a, b)
   const roles = rolesOf(first, second)
   const coupled = [...roles.values()].filter((r) => r.roles.size > 1).map((r) => r.spread)
-  const heights = (o: Body) => new Set(acting(o).filter((x) => x.role === 'height').flatMap((x) => x.quantity.terms.map((t) => t.spread.path)))
+  const heights = (o: Body) =>
+    new Set(
+      acting(o)
+        .filter((x) => x.role === 'height')
+        .flatMap((x) => x.quantity.terms.map((t) => t.spread.path)),
+    )
   const [ha, hb] = [heights(first), heights(second)]
   const shared = new Set([...ha].filter((p) => hb.has(p)))
   return { a: first, b: second, ...(way ? { way } : {}), coupled: coupled.slice(0, mostCoupled), shared }
@@ -58,7 +63,9 @@ function takeOutCommonShift(a: Body, b: Body): [Body, Body] {
   const paths = new Set([...heightTerms(a), ...heightTerms(b)].flat().map((t) => t.spread.path))
   const shift = new Map<string, number>()
   for (const path of paths) {
-    const gains = [...heightTerms(a), ...heightTerms(b)].map((terms) => terms.find((t) => t.spread.path === path)?.gain ?? 0)
+    const gains = [...heightTerms(a), ...heightTerms(b)].map(
+      (terms) => terms.find((t) => t.spread.path === path)?.gain ?? 0,
+    )
     const k = best(gains, facing(a, b))
     if (k !== 0) shift.set(path, k)
   }
@@ -78,7 +85,9 @@ function facing(a: Body, b: Body): readonly number[] {
 
 function ends(b: Body): [number, number] {
   const s = b.shape
-  return s.kind === 'pin' ? [s.z.nominal - s.radius.nominal, s.z.nominal + s.radius.nominal] : [s.z0.nominal, s.z1.nominal]
+  return s.kind === 'pin'
+    ? [s.z.nominal - s.radius.nominal, s.z.nominal + s.radius.nominal]
+    : [s.z0.nominal, s.z1.nominal]
 }
 
 function best(gains: readonly number[], looking: readonly number[]): number {
@@ -97,7 +106,8 @@ function shifted(b: Body, other: Body, by: ReadonlyMap<string, number>): Body {
     }
     for (const [path, k] of by) {
       if (seen.has(path)) continue
-      const spread = [...heightTerms(b), ...heightTerms(other)].flat().find((t) => t.spread.path === path)?.spread as Spread
+      const spread = [...heightTerms(b), ...heightTerms(other)].flat().find((t) => t.spread.path === path)
+        ?.spread as Spread
       terms.push({ spread, gain: -k })
     }
     return { nominal: q.nominal, terms }

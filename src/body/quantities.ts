@@ -12,11 +12,14 @@ export interface Acting {
 /** Every quantity of a body, with the way it acts. Drift and swell are told apart: they are isotropic by definition. */
 export function acting(b: Body): Acting[] {
   const s = b.shape
-  const as = (role: Role, ...list: readonly (Quantity | undefined)[]): Acting[] => list.flatMap((quantity) => (quantity ? [{ quantity, role }] : []))
-  if (s.kind === 'pin') return [...as('place', s.z), ...as('larger-tighter', s.radius, s.rOut), ...as('smaller-tighter', s.rIn)]
+  const as = (role: Role, ...list: readonly (Quantity | undefined)[]): Acting[] =>
+    list.flatMap((quantity) => (quantity ? [{ quantity, role }] : []))
+  if (s.kind === 'pin')
+    return [...as('place', s.z), ...as('larger-tighter', s.radius, s.rOut), ...as('smaller-tighter', s.rIn)]
   const heights = as('height', s.z0, s.z1)
   if (s.kind === 'round') return [...heights, ...as('place', s.x, s.y), ...as('larger-tighter', s.r0, s.r1)]
-  if (s.kind === 'box') return [...heights, ...as('place', s.x, s.y), ...as('larger-tighter', s.halfWidth, s.halfHeight)]
+  if (s.kind === 'box')
+    return [...heights, ...as('place', s.x, s.y), ...as('larger-tighter', s.halfWidth, s.halfHeight)]
   if (s.kind === 'sector') return [...heights, ...as('smaller-tighter', s.rIn), ...as('larger-tighter', s.rOut, s.half)]
   if (s.kind === 'outline') return heights
   const openings = (s.openings ?? []).flatMap((o) => as('smaller-tighter', o.halfWidth, o.floor))
@@ -27,7 +30,12 @@ export function acting(b: Body): Acting[] {
 export function spreadsOf(...bodies: readonly Body[]): Spread[] {
   const found = new Map<string, Spread>()
   for (const b of bodies) {
-    const all = [...acting(b).map((a) => a.quantity), ...(b.drift ? [b.drift] : []), ...(b.swell ? [b.swell] : [])]
+    const all = [
+      ...acting(b).map((a) => a.quantity),
+      ...(b.drift ? [b.drift] : []),
+      ...(b.sway ? [b.sway] : []),
+      ...(b.swell ? [b.swell] : []),
+    ]
     for (const q of all) for (const t of q.terms) found.set(t.spread.path, t.spread)
   }
   return [...found.values()]

@@ -1,6 +1,6 @@
 import { carve } from '../../geometry/region/carve.ts'
 import { polar } from '../../geometry/region/point.ts'
-import { disc, outside, rectangle, type Region, sector } from '../../geometry/region/region.ts'
+import { disc, outside, type Region, rectangle, sector } from '../../geometry/region/region.ts'
 import type { Solid } from '../../geometry/solid/solid.ts'
 import type { Tight } from '../quantity/level.ts'
 import type { Quantity } from '../quantity/quantity.ts'
@@ -20,23 +20,39 @@ export function realise(body: Body, pick: Pick, grow = 0): Solid {
   if (s.kind === 'pin') {
     const tip = pick(s.rIn, -1)
     const rOut = Math.max(pick(s.rOut, 1), tip + least)
-    return { kind: 'radial', theta: s.theta, z: pick(s.z, 0), radius: Math.max(least, pick(s.radius, 1)), rIn: tip, rOut, grow: g }
+    return {
+      kind: 'radial',
+      theta: s.theta,
+      z: pick(s.z, 0),
+      radius: Math.max(least, pick(s.radius, 1)),
+      rIn: tip,
+      rOut,
+      grow: g,
+    }
   }
   const z0 = pick(s.z0, -1) - swell
   const z1 = Math.max(pick(s.z1, 1) + swell, z0)
   if (s.kind === 'round') {
     const c = { x: pick(s.x, 0), y: pick(s.y, 0) }
     const [r0, r1] = [Math.max(least, pick(s.r0, 1)), Math.max(least, pick(s.r1, 1))]
-    return r0 === r1 ? { kind: 'prism', region: disc(c, r0), z0, z1, grow: g } : { kind: 'turned', c, z0, z1, r0, r1, grow: g }
+    return r0 === r1
+      ? { kind: 'prism', region: disc(c, r0), z0, z1, grow: g }
+      : { kind: 'turned', c, z0, z1, r0, r1, grow: g }
   }
   if (s.kind === 'bore') {
     const c = { x: pick(s.x, 0), y: pick(s.y, 0) }
     const [r0, r1] = [pick(s.r0, -1), pick(s.r1, -1)]
-    if (s.openings && s.openings.length > 0) return { kind: 'prism', region: slotted(s, Math.min(r0, r1), c, pick), z0, z1, grow: g }
+    if (s.openings && s.openings.length > 0)
+      return { kind: 'prism', region: slotted(s, Math.min(r0, r1), c, pick), z0, z1, grow: g }
     return { kind: 'bore', c, z0, z1, r0, r1, grow: g }
   }
   if (s.kind === 'box') {
-    const region = rectangle({ x: pick(s.x, 0), y: pick(s.y, 0) }, Math.max(least, pick(s.halfWidth, 1)), Math.max(least, pick(s.halfHeight, 1)), s.facing)
+    const region = rectangle(
+      { x: pick(s.x, 0), y: pick(s.y, 0) },
+      Math.max(least, pick(s.halfWidth, 1)),
+      Math.max(least, pick(s.halfHeight, 1)),
+      s.facing,
+    )
     return { kind: 'prism', region, z0, z1, grow: g }
   }
   if (s.kind === 'sector') {

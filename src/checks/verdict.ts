@@ -22,7 +22,8 @@ const rounding = 1e-9
  * variation fails. unsure: it depends on an unknown, or it rests on an assumption.
  */
 export function judge(m: Margins, terms: Terms = {}): Status {
-  for (const value of [m.worst, m.nominal, m.settled, m.best]) if (Number.isNaN(value)) throw new RangeError('a margin is not a number')
+  for (const value of [m.worst, m.nominal, m.settled, m.best])
+    if (Number.isNaN(value)) throw new RangeError('a margin is not a number')
   if (terms.advice) return 'advice'
   if (m.worst >= -rounding) return terms.assumed ? 'unsure' : 'clear'
   if (m.settled < -rounding || terms.mustHold) return 'clash'

@@ -55,7 +55,12 @@ export function show(value: unknown): string {
   if (typeof value === 'number') return String(value)
   let text: string
   try {
-    text = typeof value === 'string' ? `"${value.slice(0, 80)}"` : Array.isArray(value) ? `a list of ${value.length}` : plain(value)
+    text =
+      typeof value === 'string'
+        ? `"${value.slice(0, 80)}"`
+        : Array.isArray(value)
+          ? `a list of ${value.length}`
+          : plain(value)
   } catch {
     text = typeof value
   }
@@ -74,7 +79,9 @@ export function problemText(p: Problem): string {
   return `${where}: got ${p.got}; allowed: ${p.limit}. ${p.hint}`
 }
 
-export type Outcome<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: readonly Problem[] }
+export type Outcome<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly problems: readonly Problem[] }
 
 export const good = <T>(value: T): Outcome<T> => ({ ok: true, value })
 export const bad = (...problems: readonly Problem[]): Outcome<never> => ({ ok: false, problems })

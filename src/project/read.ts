@@ -17,12 +17,28 @@ export interface Read {
 /** A project from the text of a file, or the list of what is wrong with it. Nothing is repaired in silence. */
 export function readProject(text: string): Outcome<Read> {
   if (text.length > mostCharacters)
-    return bad(problem('too-large', '', `${text.length} characters`, `at most ${mostCharacters}`, 'A project holds numbers and short texts; keep photographs elsewhere.'))
+    return bad(
+      problem(
+        'too-large',
+        '',
+        `${text.length} characters`,
+        `at most ${mostCharacters}`,
+        'A project holds numbers and short texts; keep photographs elsewhere.',
+      ),
+    )
   let data: unknown
   try {
     data = JSON.parse(text)
   } catch (error) {
-    return bad(problem('not-json', '', text.slice(0, 40), 'JSON text', `${jsonReason(error)} Open the file as it was saved, whole.`))
+    return bad(
+      problem(
+        'not-json',
+        '',
+        text.slice(0, 40),
+        'JSON text',
+        `${jsonReason(error)} Open the file as it was saved, whole.`,
+      ),
+    )
   }
   return checkProject(data)
 }
@@ -34,7 +50,8 @@ export function checkProject(data: unknown): Outcome<Read> {
   const early = header(data)
   if (early) return bad(early)
   const parsed = schema.safeParse(data)
-  if (!parsed.success) return { ok: false, problems: parsed.error.issues.slice(0, 50).map((issue) => fromIssue(issue, data)) }
+  if (!parsed.success)
+    return { ok: false, problems: parsed.error.issues.slice(0, 50).map((issue) => fromIssue(issue, data)) }
   const twice = duplicates(parsed.data)
   if (twice.length > 0) return { ok: false, problems: twice }
   return good({ project: parsed.data, notices: unknownFields(parsed.data) })
@@ -43,27 +60,58 @@ export function checkProject(data: unknown): Outcome<Read> {
 function jsonReason(error: unknown): string {
   const text = error instanceof Error ? error.message : ''
   const at = /position (\d+)/.exec(text)?.[1]
-  return at ? `It stops being JSON at character ${at}.` : /end of JSON|Unterminated/i.test(text) ? 'It ends too early.' : 'It is not JSON.'
+  return at
+    ? `It stops being JSON at character ${at}.`
+    : /end of JSON|Unterminated/i.test(text)
+      ? 'It ends too early.'
+      : 'It is not JSON.'
 }
 
 function header(data: unknown): Problem | undefined {
-  const record = data !== null && typeof data === 'object' && !Array.isArray(data) ? (data as Record<string, unknown>) : undefined
-  if (!record) return problem('not-this-format', '', data, `a record with "format": "${formatName}"`, 'Open a Sledwright project file.')
+  const record =
+    data !== null && typeof data === 'object' && !Array.isArray(data) ? (data as Record<string, unknown>) : undefined
+  if (!record)
+    return problem(
+      'not-this-format',
+      '',
+      data,
+      `a record with "format": "${formatName}"`,
+      'Open a Sledwright project file.',
+    )
   if (record['format'] !== formatName)
     return problem('not-this-format', 'format', record['format'], `"${formatName}"`, 'Open a Sledwright project file.')
   const version = record['version']
   if (typeof version === 'number' && version > formatVersion)
-    return problem('newer-version', 'version', version, `at most ${formatVersion}`, 'It was saved by a newer release. Open it there, or update; the file has not been changed.')
+    return problem(
+      'newer-version',
+      'version',
+      version,
+      `at most ${formatVersion}`,
+      'It was saved by a newer release. Open it there, or update; the file has not been changed.',
+    )
   return undefined
 }
 
 /** Keys that could reach an object's prototype, and nesting made to exhaust the reader. */
 function forbidden(value: unknown, path: string, depth: number): Problem | undefined {
   if (value === null || typeof value !== 'object') return undefined
-  if (depth > mostDepth) return problem('too-deep', path.slice(0, 80), 'deeper nesting', `at most ${mostDepth} levels`, 'No field of a project nests so deep.')
+  if (depth > mostDepth)
+    return problem(
+      'too-deep',
+      path.slice(0, 80),
+      'deeper nesting',
+      `at most ${mostDepth} levels`,
+      'No field of a project nests so deep.',
+    )
   for (const key of Object.keys(value)) {
     if (key === '__proto__' || key === 'constructor' || key === 'prototype')
-      return problem('forbidden-key', `${path}/${key}`.replace(/^\//, ''), key, 'any other field name', 'Remove this field.')
+      return problem(
+        'forbidden-key',
+        `${path}/${key}`.replace(/^\//, ''),
+        key,
+        'any other field name',
+        'Remove this field.',
+      )
     const found = forbidden((value as Record<string, unknown>)[key], path === '' ? key : `${path}/${key}`, depth + 1)
     if (found) return found
   }
@@ -72,15 +120,28 @@ function forbidden(value: unknown, path: string, depth: number): Problem | undef
 
 function fromIssue(issue: z.core.$ZodIssue, data: unknown): Problem {
   const path = issue.path.map(String)
-  const got = path.reduce<unknown>((at, key) => (at !== null && typeof at === 'object' ? (at as Record<string, unknown>)[key] : undefined), data)
-  const [limit, hint] = issue.message.includes('§') ? issue.message.split('§') : [plainLimit(issue), 'Correct this field.']
-  const code = got === undefined ? 'missing' : issue.code === 'invalid_value' ? 'unknown-value' : issue.code === 'too_small' || issue.code === 'too_big' ? 'out-of-range' : 'wrong-type'
+  const got = path.reduce<unknown>(
+    (at, key) => (at !== null && typeof at === 'object' ? (at as Record<string, unknown>)[key] : undefined),
+    data,
+  )
+  const [limit, hint] = issue.message.includes('§')
+    ? issue.message.split('§')
+    : [plainLimit(issue), 'Correct this field.']
+  const code =
+    got === undefined
+      ? 'missing'
+      : issue.code === 'invalid_value'
+        ? 'unknown-value'
+        : issue.code === 'too_small' || issue.code === 'too_big'
+          ? 'out-of-range'
+          : 'wrong-type'
   return problem(code, named(path, data), got, limit ?? '', hint ?? '')
 }
 
 function plainLimit(issue: z.core.$ZodIssue): string {
   if (issue.code === 'invalid_value') return issue.values.map((v) => `"${String(v)}"`).join(', ')
-  if (issue.code === 'invalid_type') return issue.expected === 'array' ? 'a list' : issue.expected === 'object' ? 'a record' : `a ${issue.expected}`
+  if (issue.code === 'invalid_type')
+    return issue.expected === 'array' ? 'a list' : issue.expected === 'object' ? 'a record' : `a ${issue.expected}`
   if (issue.code === 'too_big') return `at most ${issue.maximum}`
   if (issue.code === 'too_small') return `at least ${issue.minimum}`
   return issue.message
@@ -99,7 +160,17 @@ function duplicates(p: Project): Problem[] {
     return p[name].flatMap((record) => {
       const again = seen.has(record.id)
       seen.add(record.id)
-      return again ? [problem('duplicate-id', `${name}/${record.id}`, record.id, `an id used once in ${name}`, `Rename one of them, for example "${record.id}-2".`)] : []
+      return again
+        ? [
+            problem(
+              'duplicate-id',
+              `${name}/${record.id}`,
+              record.id,
+              `an id used once in ${name}`,
+              `Rename one of them, for example "${record.id}-2".`,
+            ),
+          ]
+        : []
     })
   })
 }

@@ -12,7 +12,8 @@ function walk(type: z.core.$ZodType, value: unknown, path: string, found: string
   if (found.length >= 20 || value === null || typeof value !== 'object') return
   const inner = unwrapped(type)
   if (inner instanceof z.ZodArray && Array.isArray(value)) {
-    for (const [i, item] of value.entries()) walk(inner.element, item, `${path}/${(item as { id?: string } | null)?.id ?? i}`.replace(/^\//, ''), found)
+    for (const [i, item] of value.entries())
+      walk(inner.element, item, `${path}/${(item as { id?: string } | null)?.id ?? i}`.replace(/^\//, ''), found)
   } else if (inner instanceof z.ZodObject) {
     for (const [key, item] of Object.entries(value)) {
       const at = path === '' ? key : `${path}/${key}`
@@ -33,5 +34,7 @@ function walk(type: z.core.$ZodType, value: unknown, path: string, found: string
 }
 
 function unwrapped(type: z.core.$ZodType): z.core.$ZodType {
-  return type instanceof z.ZodOptional || type instanceof z.ZodDefault ? unwrapped(type.unwrap() as z.core.$ZodType) : type
+  return type instanceof z.ZodOptional || type instanceof z.ZodDefault
+    ? unwrapped(type.unwrap() as z.core.$ZodType)
+    : type
 }

@@ -25,7 +25,12 @@ export interface Contribution {
 
 /** Margins and contributions of a margin that is itself a quantity: exact. */
 export function marginsOf(margin: Quantity): Margins {
-  return { worst: at(margin, -1, 'worst'), nominal: margin.nominal, settled: at(margin, -1, 'settled'), best: at(margin, -1, 'best') }
+  return {
+    worst: at(margin, -1, 'worst'),
+    nominal: margin.nominal,
+    settled: at(margin, -1, 'settled'),
+    best: at(margin, -1, 'best'),
+  }
 }
 
 export function contributionsOf(margin: Quantity): Contribution[] {

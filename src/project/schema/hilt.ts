@@ -24,7 +24,11 @@ export const boreStep = z.looseObject({
   allowance: quantity.optional(),
 })
 
-export const outsideStep = z.looseObject({ length: quantity.optional(), diameter: quantity, diameterEnd: quantity.optional() })
+export const outsideStep = z.looseObject({
+  length: quantity.optional(),
+  diameter: quantity,
+  diameterEnd: quantity.optional(),
+})
 
 export const section = z.looseObject({
   ...named,
@@ -54,9 +58,27 @@ export const joint = z.looseObject({
   play: quantity.optional(),
 })
 
-const pin = z.looseObject({ form: z.literal('pin'), diameter: quantity, reach: quantity.optional(), tip: quantity.optional(), round: quantity.optional() })
-const block = z.looseObject({ form: z.literal('block'), length: quantity, width: quantity, reach: quantity.optional(), tip: quantity.optional() })
-const ringSector = z.looseObject({ form: z.literal('ring-sector'), length: quantity, half: quantity, reach: quantity.optional(), tip: quantity.optional() })
+const pin = z.looseObject({
+  form: z.literal('pin'),
+  diameter: quantity,
+  reach: quantity.optional(),
+  tip: quantity.optional(),
+  round: quantity.optional(),
+})
+const block = z.looseObject({
+  form: z.literal('block'),
+  length: quantity,
+  width: quantity,
+  reach: quantity.optional(),
+  tip: quantity.optional(),
+})
+const ringSector = z.looseObject({
+  form: z.literal('ring-sector'),
+  length: quantity,
+  half: quantity,
+  reach: quantity.optional(),
+  tip: quantity.optional(),
+})
 const round = z.looseObject({ form: z.literal('round'), diameter: quantity, depth: quantity.optional() })
 const slot = z.looseObject({ form: z.literal('slot'), length: quantity, width: quantity, depth: quantity.optional() })
 

@@ -4,14 +4,25 @@ import { quantity } from './quantity.ts'
 
 const number = z.number({ error: 'a number§Give a plain number in mm.' })
 
-const cylinder = z.looseObject({ shape: z.literal('cylinder'), diameter: quantity, length: quantity, axis: z.enum(['z', 'radial']).optional() })
+const cylinder = z.looseObject({
+  shape: z.literal('cylinder'),
+  diameter: quantity,
+  length: quantity,
+  axis: z.enum(['z', 'radial']).optional(),
+})
 /** Width across (tangential), height outwards (radial), length along the hilt. */
 const box = z.looseObject({ shape: z.literal('box'), width: quantity, height: quantity, length: quantity })
-const ringSector = z.looseObject({ shape: z.literal('ring-sector'), inner: quantity, outer: quantity, half: quantity, length: quantity })
+const ringSector = z.looseObject({
+  shape: z.literal('ring-sector'),
+  inner: quantity,
+  outer: quantity,
+  half: quantity,
+  length: quantity,
+})
 const component = z.looseObject({
   name: z.string().max(80).optional(),
-  z: number,
-  x: number,
+  z: quantity,
+  x: quantity,
   length: quantity,
   width: quantity,
   height: quantity,
@@ -20,7 +31,10 @@ const component = z.looseObject({
 /** A board: its corners (z from its rear edge, x across), thickness, and what stands on it. */
 const outline = z.looseObject({
   shape: z.literal('outline'),
-  outline: z.array(z.tuple([number, number])).min(3).max(200),
+  outline: z
+    .array(z.tuple([number, number]))
+    .min(3)
+    .max(200),
   thickness: quantity,
   components: z.array(component).max(200).optional(),
 })
@@ -61,7 +75,7 @@ export const part = z.looseObject({
   /** Least compression it needs to press, mm. */
   preload: quantity.optional(),
   held: z.enum(['press', 'snug', 'slide', 'free', 'cradle', 'screwed', 'glued', 'pushed']).optional(),
-  goesIn: z.enum(['with-sled', 'after']).optional(),
+  goesIn: z.enum(['before', 'with-sled', 'after']).optional(),
   /** The hole or window it goes through when it is fitted after. */
   through: ref.optional(),
   /** Tags and wires behind it: how far they reach beyond the body, and how far the wire needs to bend. */

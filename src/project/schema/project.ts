@@ -9,9 +9,15 @@ export const formatName = 'sledwright'
 export const formatVersion = 1
 
 const named = { id, name: z.string().max(120).optional(), note: z.string().max(4000).optional() }
-const list = <T extends z.ZodType>(of: T) => z.array(of, { error: 'a list§Give a list of records, each with an id.' }).max(500).default([])
+const list = <T extends z.ZodType>(of: T) =>
+  z.array(of, { error: 'a list§Give a list of records, each with an id.' }).max(500).default([])
 
-const job = z.looseObject({ ...named, client: z.string().max(120).optional(), invented: z.boolean().optional(), units: z.enum(['mm', 'inch']).optional() })
+const job = z.looseObject({
+  ...named,
+  client: z.string().max(120).optional(),
+  invented: z.boolean().optional(),
+  units: z.enum(['mm', 'inch']).optional(),
+})
 
 /** A moment of the hilt's life: what is not there then. */
 const state = z.looseObject({ ...named, without: z.array(ref).max(500).optional() })
@@ -43,7 +49,9 @@ const reserved = z.looseObject(named)
 
 /** Every list is there from version 1 on; later work adds inside them and never moves them. */
 export const project = z.looseObject({
-  format: z.literal(formatName, { error: `"${formatName}"§This is not a Sledwright project; open a file that starts with "format": "${formatName}".` }),
+  format: z.literal(formatName, {
+    error: `"${formatName}"§This is not a Sledwright project; open a file that starts with "format": "${formatName}".`,
+  }),
   version: z.literal(formatVersion, { error: `${formatVersion}§Save it with version ${formatVersion}.` }),
   job: list(job),
   hilts: list(hilt),
@@ -76,8 +84,26 @@ export type ThresholdInput = z.infer<typeof threshold>
 
 /** The lists of a project, in the order in which they are written. */
 export const listNames = [
-  'job', 'hilts', 'blades', 'sections', 'joints', 'features', 'sleeves', 'screws', 'parts', 'layouts', 'sleds', 'insertions',
-  'states', 'wires', 'vents', 'printer', 'permissions', 'wishes', 'thresholds', 'record',
+  'job',
+  'hilts',
+  'blades',
+  'sections',
+  'joints',
+  'features',
+  'sleeves',
+  'screws',
+  'parts',
+  'layouts',
+  'sleds',
+  'insertions',
+  'states',
+  'wires',
+  'vents',
+  'printer',
+  'permissions',
+  'wishes',
+  'thresholds',
+  'record',
 ] as const
 
 export type ListName = (typeof listNames)[number]

@@ -9,7 +9,9 @@ export const spreadKind = z.enum(['unknown', 'varies'])
 export const distribution = z.enum(['rectangular', 'triangular', 'normal'])
 
 const finite = z.number({ error: 'a number§Give a plain number in mm or degrees.' })
-const positive = finite.min(0, { error: 'a number of 0 or more§A spread is the distance from the value to its end, never negative.' })
+const positive = finite.min(0, {
+  error: 'a number of 0 or more§A spread is the distance from the value to its end, never negative.',
+})
 
 const about = {
   source: sourceKind.optional(),
@@ -22,12 +24,20 @@ const about = {
 }
 
 export const reading = z.looseObject({
-  value: z.union([finite, z.string().max(80)], { error: 'a number or a length as text§Give each reading a value in mm, or a text such as "1 1/2 in".' }),
+  value: z.union([finite, z.string().max(80)], {
+    error: 'a number or a length as text§Give each reading a value in mm, or a text such as "1 1/2 in".',
+  }),
   z: finite.optional(),
   theta: finite.optional(),
 })
 
-const withSpread = z.looseObject({ value: finite, plus: positive.optional(), minus: positive.optional(), tool: z.string().max(80).optional(), ...about })
+const withSpread = z.looseObject({
+  value: finite,
+  plus: positive.optional(),
+  minus: positive.optional(),
+  tool: z.string().max(80).optional(),
+  ...about,
+})
 const between = z.looseObject({ min: finite, max: finite, nominal: finite.optional(), ...about })
 const fromReadings = z.looseObject({
   readings: z.array(reading).min(1, { error: 'at least one reading§Give one or more readings.' }).max(500),
@@ -46,3 +56,9 @@ export const quantity = z.union([finite, z.string().max(80), withSpread, between
 
 export type QuantityInput = z.infer<typeof quantity>
 export type ReadingInput = z.infer<typeof reading>
+export type Between = z.infer<typeof between>
+export type FromReadings = z.infer<typeof fromReadings>
+export type WithSpread = z.infer<typeof withSpread>
+
+export const isBetween = (q: object): q is Between => 'min' in q && 'max' in q
+export const isFromReadings = (q: object): q is FromReadings => 'readings' in q

@@ -1,6 +1,6 @@
 import { z } from 'zod'
-import { end, id, ref, zPlace } from './place.ts'
 import { fitClass } from './part.ts'
+import { end, id, ref, zPlace } from './place.ts'
 import { quantity } from './quantity.ts'
 
 const number = z.number({ error: 'a number§Give a plain number in mm or degrees.' })
@@ -63,8 +63,14 @@ export const sled = z.looseObject({
   to: zPlace.optional(),
   diameter: quantity.optional(),
   /** Body pieces of their own diameter, from z to z; together they make up the body. */
-  bodies: z.array(z.looseObject({ from: zPlace, to: zPlace, diameter: quantity })).max(20).optional(),
-  rings: z.array(z.looseObject({ id, z: zPlace, face: end.optional(), length: number, diameter: quantity })).max(20).optional(),
+  bodies: z
+    .array(z.looseObject({ from: zPlace, to: zPlace, diameter: quantity }))
+    .max(20)
+    .optional(),
+  rings: z
+    .array(z.looseObject({ id, z: zPlace, face: end.optional(), length: number, diameter: quantity }))
+    .max(20)
+    .optional(),
   nests: z.array(nest).max(200).optional(),
   channels: z.array(channel).max(50).optional(),
   windows: z.array(window).max(50).optional(),

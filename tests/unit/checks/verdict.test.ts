@@ -23,11 +23,21 @@ const truths: readonly [string, Quantity, Parameters<typeof judge>[1], Status][]
   ['holds with nothing to spare', gap(unknown(10, 0.2), exact(9.7)), {}, 'clear'],
   ['depends on an unknown', gap(unknown(10, 0.2), exact(9.8)), {}, 'unsure'],
   ['fails for every value of the unknown', gap(unknown(10, 0.2), exact(10.2)), {}, 'clash'],
-  ['a variation fails though the nominal holds: no measurement can mend it', gap(exact(10), varies(9.8, 0.2)), {}, 'clash'],
+  [
+    'a variation fails though the nominal holds: no measurement can mend it',
+    gap(exact(10), varies(9.8, 0.2)),
+    {},
+    'clash',
+  ],
   ['a variation fails only for some values of the unknown', gap(unknown(10, 0.3), varies(9.8, 0.2)), {}, 'unsure'],
   ['a variation fails for every value of the unknown', gap(unknown(10, 0.05), varies(9.8, 0.2)), {}, 'clash'],
   ['must hold at the worst case and does', gap(unknown(10, 0.1), exact(9.7)), { mustHold: true }, 'clear'],
-  ['must hold at the worst case, but depends on an unknown', gap(unknown(10, 0.2), exact(9.8)), { mustHold: true }, 'clash'],
+  [
+    'must hold at the worst case, but depends on an unknown',
+    gap(unknown(10, 0.2), exact(9.8)),
+    { mustHold: true },
+    'clash',
+  ],
   ['holds, but rests on an assumption', gap(unknown(10, 0.1), exact(9)), { assumed: true }, 'unsure'],
   ['fails, and rests on an assumption', gap(unknown(10, 0.1), exact(11)), { assumed: true }, 'clash'],
   ['advice never counts', gap(unknown(10, 0.1), exact(11)), { advice: true }, 'advice'],
@@ -40,7 +50,9 @@ describe('verdict of a finding', () => {
 
   it('an assumed contributor alone keeps a finding from being clear', () => {
     const margin = gap(known(10, spread('a', 'unknown', 0, 'assumed')), exact(9))
-    expect(finding({ ...blank, margins: marginsOf(margin), contributions: contributionsOf(margin) }).status).toBe('unsure')
+    expect(finding({ ...blank, margins: marginsOf(margin), contributions: contributionsOf(margin) }).status).toBe(
+      'unsure',
+    )
   })
 
   it('what is shared by both sides cancels before it is judged', () => {

@@ -21,7 +21,9 @@ const prism: fc.Arbitrary<Prism> = fc
     ),
   )
   .map(([s, region]) => ({ kind: 'prism', region, ...s, grow: 0 }))
-const turned: fc.Arbitrary<Turned> = fc.tuple(stretch, place, mm(1, 9), mm(1, 9)).map(([s, c, r0, r1]) => ({ kind: 'turned', c, ...s, r0, r1, grow: 0 }))
+const turned: fc.Arbitrary<Turned> = fc
+  .tuple(stretch, place, mm(1, 9), mm(1, 9))
+  .map(([s, c, r0, r1]) => ({ kind: 'turned', c, ...s, r0, r1, grow: 0 }))
 const pin: fc.Arbitrary<Radial> = fc
   .tuple(mm(0, 360), mm(-6, 6), mm(0.5, 4), mm(2, 10), mm(2, 8))
   .map(([theta, z, radius, rIn, l]) => ({ kind: 'radial', theta, z, radius, rIn, rOut: rIn + l, grow: 0 }))
@@ -59,7 +61,13 @@ describe('gap between two solids', () => {
   it(`does not change when both turn about the axis (seed ${seed})`, () => {
     fc.assert(
       fc.property(pin, mm(3, 10), mm(0, 360), mm(0, 360), (a, r, at, by) => {
-        const cell = (turn: number): Prism => ({ kind: 'prism', region: disc(polar(r, at + turn), 2), z0: -3, z1: 4, grow: 0 })
+        const cell = (turn: number): Prism => ({
+          kind: 'prism',
+          region: disc(polar(r, at + turn), 2),
+          z0: -3,
+          z1: 4,
+          grow: 0,
+        })
         const g = gap(cell(0), a)
         const h = gap(cell(by), { ...a, theta: a.theta + by })
         expect(h.lo).toBeCloseTo(g.lo, 2)

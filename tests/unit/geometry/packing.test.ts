@@ -7,7 +7,11 @@ import { disc, rectangle } from '../../../geometry/region/region.ts'
 
 const seed = 4417
 const mm = (min: number, max: number) => fc.double({ min, max, noNaN: true })
-const round: fc.Arbitrary<Round> = fc.record({ c: fc.record({ x: mm(-10, 10), y: mm(-10, 10) }), r: fc.oneof(fc.constant(0), mm(0, 8)), of: fc.constant('x') })
+const round: fc.Arbitrary<Round> = fc.record({
+  c: fc.record({ x: mm(-10, 10), y: mm(-10, 10) }),
+  r: fc.oneof(fc.constant(0), mm(0, 8)),
+  of: fc.constant('x'),
+})
 
 describe('smallest enclosing circle', () => {
   it(`holds every disc, and nothing smaller near it does (seed ${seed})`, () => {
@@ -19,7 +23,8 @@ describe('smallest enclosing circle', () => {
         // need() is convex, so a local minimum is the minimum.
         for (let i = 0; i < 24; i++) {
           const w = (i * Math.PI) / 12
-          for (const step of [1e-3, 0.05, 2]) expect(need(e.c.x + step * Math.cos(w), e.c.y + step * Math.sin(w))).toBeGreaterThanOrEqual(e.r - 1e-6)
+          for (const step of [1e-3, 0.05, 2])
+            expect(need(e.c.x + step * Math.cos(w), e.c.y + step * Math.sin(w))).toBeGreaterThanOrEqual(e.r - 1e-6)
         }
       }),
       { seed, numRuns: 300 },
@@ -33,11 +38,18 @@ describe('smallest enclosing circle', () => {
     [4, 2.4142],
     [5, 2.7013],
     [6, 3],
-  ])('%i equal wires set on a ring so that they touch need %f × d (circle packing, closed form, computed)', (n, factor) => {
-    const ring = 0.5 / Math.sin(Math.PI / n)
-    const wires = Array.from({ length: n }, (_, i) => ({ c: { x: ring * Math.cos((2 * Math.PI * i) / n), y: ring * Math.sin((2 * Math.PI * i) / n) }, r: 0.5, of: `${i}` }))
-    expect(2 * enclosingCircle(wires).r).toBeCloseTo(factor, 4)
-  })
+  ])(
+    '%i equal wires set on a ring so that they touch need %f × d (circle packing, closed form, computed)',
+    (n, factor) => {
+      const ring = 0.5 / Math.sin(Math.PI / n)
+      const wires = Array.from({ length: n }, (_, i) => ({
+        c: { x: ring * Math.cos((2 * Math.PI * i) / n), y: ring * Math.sin((2 * Math.PI * i) / n) },
+        r: 0.5,
+        of: `${i}`,
+      }))
+      expect(2 * enclosingCircle(wires).r).toBeCloseTo(factor, 4)
+    },
+  )
 })
 
 describe('packing of a cross-section', () => {
@@ -74,14 +86,20 @@ describe('widest channel', () => {
 
   it(`never reports more room than there is (seed ${seed})`, () => {
     fc.assert(
-      fc.property(fc.array(fc.tuple(mm(-9, 9), mm(-9, 9), mm(1, 6), mm(1, 3), mm(0, 360)), { maxLength: 5 }), (boxes) => {
-        const taken = boxes.map(([x, y, w, h, turn]) => rectangle({ x, y }, w, h, turn))
-        const ch = widestChannel(13, taken, 1)
-        if (ch.r <= 0) return
-        expect(Math.hypot(ch.c.x, ch.c.y) + ch.r).toBeLessThanOrEqual(12 + 1e-9)
-        const p = pack([{ id: 'ch', region: disc(ch.c, ch.r - 1e-9) }, ...taken.map((region, i) => ({ id: `${i}`, region }))])
-        expect(Math.min(...p.pairs.filter((g) => g.a === 'ch').map((g) => g.gap), 0)).toBeGreaterThanOrEqual(-1e-6)
-      }),
+      fc.property(
+        fc.array(fc.tuple(mm(-9, 9), mm(-9, 9), mm(1, 6), mm(1, 3), mm(0, 360)), { maxLength: 5 }),
+        (boxes) => {
+          const taken = boxes.map(([x, y, w, h, turn]) => rectangle({ x, y }, w, h, turn))
+          const ch = widestChannel(13, taken, 1)
+          if (ch.r <= 0) return
+          expect(Math.hypot(ch.c.x, ch.c.y) + ch.r).toBeLessThanOrEqual(12 + 1e-9)
+          const p = pack([
+            { id: 'ch', region: disc(ch.c, ch.r - 1e-9) },
+            ...taken.map((region, i) => ({ id: `${i}`, region })),
+          ])
+          expect(Math.min(...p.pairs.filter((g) => g.a === 'ch').map((g) => g.gap), 0)).toBeGreaterThanOrEqual(-1e-6)
+        },
+      ),
       { seed, numRuns: 100 },
     )
   })

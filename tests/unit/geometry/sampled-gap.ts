@@ -12,7 +12,8 @@ interface Sample {
 export function sampledGap(a: Solid, b: Solid): { distance: number; overlaps: boolean } {
   const [sa, sb] = [cloud(a), cloud(b)]
   let distance = Number.POSITIVE_INFINITY
-  for (const s of sa) for (const t of sb) distance = Math.min(distance, Math.hypot(s.p.x - t.p.x, s.p.y - t.p.y, s.z - t.z))
+  for (const s of sa)
+    for (const t of sb) distance = Math.min(distance, Math.hypot(s.p.x - t.p.x, s.p.y - t.p.y, s.z - t.z))
   const overlaps = sa.some((s) => inside(b, s)) || sb.some((s) => inside(a, s))
   return { distance: overlaps ? 0 : distance, overlaps }
 }

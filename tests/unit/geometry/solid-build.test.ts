@@ -11,8 +11,23 @@ beforeAll(async () => {
   kernel = await loadKernel()
 })
 
-const item = (id: string, op: PlanItem['op'], solid: PlanSolid): PlanItem => ({ id, op, solid, by: 'sleds/main', nest: id, dimensions: [] })
-const rod = (z0: number, z1: number, r: number, x = 0, y = 0): PlanSolid => ({ shape: 'cylinder', x, y, z0, z1, r0: r, r1: r })
+const item = (id: string, op: PlanItem['op'], solid: PlanSolid): PlanItem => ({
+  id,
+  op,
+  solid,
+  by: 'sleds/main',
+  nest: id,
+  dimensions: [],
+})
+const rod = (z0: number, z1: number, r: number, x = 0, y = 0): PlanSolid => ({
+  shape: 'cylinder',
+  x,
+  y,
+  z0,
+  z1,
+  r0: r,
+  r1: r,
+})
 
 const sled: PlanBody = {
   id: 'main',
@@ -87,7 +102,10 @@ describe('a plan made into a solid', () => {
 describe('binary STL', () => {
   // REFERENCE section 11 (read): 84 + 50 n bytes, 12 triangles are 684; the header must not begin with "solid".
   it('has 84 + 50 n bytes, an honest header, and the same bytes each time', () => {
-    const built = buildBody(kernel, { ...sled, items: [item('block', 'add', { shape: 'box', x: 0, y: 0, z0: 0, z1: 2, width: 3, height: 4, facing: 0 })] })
+    const built = buildBody(kernel, {
+      ...sled,
+      items: [item('block', 'add', { shape: 'box', x: 0, y: 0, z0: 0, z1: 2, width: 3, height: 4, facing: 0 })],
+    })
     if (!built.ok) throw new Error('no block')
     const file = stl(built.mesh, 'block')
     expect(file.length).toBe(684)
@@ -101,7 +119,8 @@ describe('binary STL', () => {
     const view = new DataView(stl(built.mesh, 'sled').buffer)
     const n = view.getUint32(80, true)
     let most = 0
-    for (let t = 0; t < n; t++) for (let k = 0; k < 3; k++) most = Math.max(most, view.getFloat32(84 + 50 * t + 12 + 12 * k + 8, true))
+    for (let t = 0; t < n; t++)
+      for (let k = 0; k < 3; k++) most = Math.max(most, view.getFloat32(84 + 50 * t + 12 + 12 * k + 8, true))
     expect(n).toBe(built.mesh.triangles.length / 3)
     expect(most).toBeCloseTo(90, 6)
   })

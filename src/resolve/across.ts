@@ -1,0 +1,113 @@
+import { type AcrossInput, type Beside, isBeside, isPushed, isXy, type Pushed } from '../project/schema/place.ts'
+import type { QuantityInput } from '../project/schema/quantity.ts'
+import { add, combine, exact, type Quantity, sub } from '../quantity/quantity.ts'
+import { type Context, wrong } from './context.ts'
+import { type Extent, reachAlong } from './extent.ts'
+import { quantityOf } from './quantity.ts'
+
+/** Where a part's middle lies in the cross-section, and the clock angle it faces. */
+export interface Across {
+  readonly x: Quantity
+  readonly y: Quantity
+  readonly facing: number
+}
+
+export interface AcrossAsk {
+  readonly path: string
+  readonly extent: Extent
+  /** Clock angle it faces, where that was given. */
+  readonly facing: number | undefined
+  /** Radius of the sled's outside there. */
+  readonly envelope: Quantity | undefined
+  /** Another part's place and extent. */
+  readonly beside: (ref: string, path: string) => { readonly across: Across; readonly extent: Extent } | undefined
+}
+
+const onAxis: Across = { x: exact(0), y: exact(0), facing: 0 }
+
+/** The place of a part in the cross-section; undefined where it is wrong or does not fit at all. */
+export function acrossOf(ctx: Context, input: AcrossInput | undefined, ask: AcrossAsk): Across | undefined {
+  if (input === undefined) return { ...onAxis, facing: ask.facing ?? 0 }
+  if (isXy(input)) {
+    const [x, y] = [offset(ctx, input.x, ask, 'x'), offset(ctx, input.y, ask, 'y')]
+    return x && y && { x, y, facing: ask.facing ?? 0 }
+  }
+  if (isBeside(input)) return besidePart(ctx, input, ask)
+  if (isPushed(input)) return pushedOut(ctx, input, ask)
+  const [r, theta] = [offset(ctx, input.r, ask, 'r'), direction(ctx, input.theta, ask, 'theta')]
+  return r && theta && { ...along(r, theta), facing: ask.facing ?? theta.nominal }
+}
+
+function offset(ctx: Context, input: QuantityInput, ask: AcrossAsk, field: string): Quantity | undefined {
+  return drawn(quantityOf(ctx, input, { path: `${ask.path}/${field}`, as: 'offset' }), input)
+}
+
+function direction(ctx: Context, input: QuantityInput, ask: AcrossAsk, field: string): Quantity | undefined {
+  return drawn(quantityOf(ctx, input, { path: `${ask.path}/${field}`, as: 'angle' }), input)
+}
+
+/** A bare number here is where the sled will be drawn to hold the part, not a reading: only the print makes it stray. */
+function drawn(q: Quantity | undefined, input: QuantityInput): Quantity | undefined {
+  return q && typeof input === 'number' ? exact(q.nominal) : q
+}
+
+function along(r: Quantity, theta: Quantity): { x: Quantity; y: Quantity } {
+  const [c, s] = [Math.cos((theta.nominal * Math.PI) / 180), Math.sin((theta.nominal * Math.PI) / 180)]
+  const turn: Quantity = { nominal: 0, terms: theta.terms }
+  const k = (r.nominal * Math.PI) / 180
+  return {
+    x: combine([
+      [r, c],
+      [turn, -s * k],
+    ]),
+    y: combine([
+      [r, s],
+      [turn, c * k],
+    ]),
+  }
+}
+
+/** Pushed towards the sled's outside until `gap` is left: round parts by their radius, flat ones by their corners. */
+function pushedOut(ctx: Context, input: Pushed, ask: AcrossAsk): Across | undefined {
+  const [theta, gap] = [direction(ctx, input.pushed, ask, 'pushed'), offset(ctx, input.gap, ask, 'gap')]
+  if (!theta || !gap || !ask.envelope) return undefined
+  const facing = ask.facing ?? theta.nominal
+  const inside = sub(ask.envelope, gap)
+  const e = ask.extent
+  if (e.round) return { ...along(sub(inside, e.halfU), theta), facing }
+  const turned = facing - theta.nominal
+  const [out, side] = [reachAlong(e, turned), reachAlong(e, turned + 90)]
+  const room = inside.nominal ** 2 - side.nominal ** 2
+  if (room <= 0)
+    return wrong(
+      ctx,
+      'does-not-fit',
+      ask.path,
+      `${(2 * side.nominal).toFixed(2)} mm wide`,
+      `narrower than the sled, ${(2 * inside.nominal).toFixed(2)} mm`,
+      'Turn it, choose a smaller part, or widen the sled.',
+    )
+  const root = Math.sqrt(room)
+  const r = combine([
+    [exact(root), 1],
+    [{ nominal: 0, terms: inside.terms }, inside.nominal / root],
+    [{ nominal: 0, terms: side.terms }, -side.nominal / root],
+    [out, -1],
+  ])
+  return { ...along(r, theta), facing }
+}
+
+/** Beside another part: the other's reach towards it, the gap, and its own reach back. */
+function besidePart(ctx: Context, input: Beside, ask: AcrossAsk): Across | undefined {
+  const [theta, gap] = [direction(ctx, input.theta, ask, 'theta'), offset(ctx, input.gap, ask, 'gap')]
+  const other = ask.beside(input.beside, `${ask.path}/beside`)
+  if (!theta || !gap || !other) return undefined
+  const facing = ask.facing ?? theta.nominal
+  const d = add(
+    reachAlong(other.extent, other.across.facing - theta.nominal),
+    gap,
+    reachAlong(ask.extent, facing - theta.nominal),
+  )
+  const shift = along(d, theta)
+  return { x: add(other.across.x, shift.x), y: add(other.across.y, shift.y), facing }
+}

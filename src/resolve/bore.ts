@@ -1,0 +1,237 @@
+import type { BoreStepInput, SectionInput } from '../project/schema/hilt.ts'
+import { add, combine, exact, known, type Quantity, scale, sub } from '../quantity/quantity.ts'
+import { freeBore, limitsQuantity, threadReadingQuestion } from '../rules/thread.ts'
+import { parseThread, type Thread } from '../rules/thread-designation.ts'
+import { ask, type Context, wrong } from './context.ts'
+import type { Ends } from './heights.ts'
+import type { Step } from './metal.ts'
+import { quantityOf } from './quantity.ts'
+
+/** Lengths of steps may miss the section's length by this much before it is called a contradiction, mm. */
+const lengthSlack = 0.5
+
+/** The steps of a section's bore, from its rear. */
+export function stepsOf(ctx: Context, s: SectionInput, ends: Ends, sway: Quantity | undefined): Step[] {
+  const path = `sections/${s.id}`
+  const lengths = stepLengths(ctx, s, ends)
+  if (!lengths) return []
+  const centre = eccentric(ctx, s)
+  const variants = clampStates(ctx, s)
+  let z = ends.rear
+  return s.bore.flatMap((input, i) => {
+    const z0 = z
+    z = i === s.bore.length - 1 ? ends.blade : add(z, lengths[i] as Quantity)
+    const stepPath = `${path}/bore/${input.id ?? i}`
+    const base = {
+      name:
+        input.name ??
+        (s.bore.length === 1 ? `bore of ${s.name ?? s.id}` : `${input.id ?? `step ${i + 1}`} of ${s.name ?? s.id}`),
+      section: s.id,
+      z0,
+      z1: z,
+      x: centre.x,
+      y: centre.y,
+      sway: sway && centre.sway ? add(sway, centre.sway) : (sway ?? centre.sway),
+    }
+    const id = `sections/${s.id}/${input.id ?? i}`
+    return variants.map((v): Step => {
+      const size = v.diameter
+        ? { d0: v.diameter, d1: v.diameter, thread: undefined }
+        : diameters(ctx, input, stepPath, id)
+      const kind = input.kind ?? (input.thread ? 'threaded' : 'plain')
+      const half = (q: Quantity | undefined) => (kind === 'solid' ? exact(0) : q && scale(q, 0.5))
+      return {
+        ...base,
+        id: v.id ? `${id}-${v.id}` : id,
+        kind,
+        r0: half(size.d0),
+        r1: half(size.d1),
+        states: v.states,
+        thread: size.thread,
+      }
+    })
+  })
+}
+
+/** Each step's length; the one without takes what is left of the section. */
+function stepLengths(ctx: Context, s: SectionInput, ends: Ends): Quantity[] | undefined {
+  const path = `sections/${s.id}/bore`
+  if (s.bore.length === 0)
+    return wrong(ctx, 'missing', path, 'no steps', 'at least one step', 'A plain tube has one step with its diameter.')
+  const open = s.bore.flatMap((b, i) => (b.length === undefined ? [i] : []))
+  if (open.length > 1)
+    return wrong(
+      ctx,
+      'missing',
+      `${path}/${open[1]}/length`,
+      undefined,
+      'one step without a length at most',
+      'Give the length of every step but one.',
+    )
+  const given = s.bore.map((b, i) =>
+    b.length === undefined
+      ? exact(0)
+      : quantityOf(ctx, b.length, { path: `${path}/${b.id ?? i}/length`, as: 'length' }),
+  )
+  if (given.some((q) => q === undefined)) return undefined
+  const lengths = given as Quantity[]
+  const whole = sub(ends.blade, ends.rear)
+  const rest = combine([[whole, 1], ...lengths.map((q): [Quantity, number] => [q, -1])])
+  const [last] = open
+  if (last === undefined && Math.abs(rest.nominal) > lengthSlack)
+    return wrong(
+      ctx,
+      'contradiction',
+      path,
+      `steps of ${round(whole.nominal - rest.nominal)} mm`,
+      `the section's length, ${round(whole.nominal)} mm`,
+      'Correct a length, or leave one step’s length out.',
+    )
+  if (last !== undefined && rest.nominal <= 0)
+    return wrong(
+      ctx,
+      'contradiction',
+      `${path}/${last}/length`,
+      `${round(rest.nominal)} mm left`,
+      'more than 0',
+      `The other steps already fill the section's ${round(whole.nominal)} mm.`,
+    )
+  return lengths.map((q, i) => (i === last ? rest : q))
+}
+
+const round = (n: number): number => Number(n.toFixed(3))
+
+/** Where the bore's axis lies beside the hilt's. Without a clock angle it may be anywhere around. */
+function eccentric(ctx: Context, s: SectionInput): { x: Quantity; y: Quantity; sway: Quantity | undefined } {
+  const centred = { x: exact(0), y: exact(0), sway: undefined }
+  if (!s.eccentricity) return centred
+  const path = `sections/${s.id}/eccentricity`
+  const offset = quantityOf(ctx, s.eccentricity.offset, { path: `${path}/offset`, as: 'offset', min: 0, max: 20 })
+  if (!offset) return centred
+  if (s.eccentricity.theta === undefined) {
+    const most = offset.nominal + (offset.terms[0]?.spread.plus ?? 0)
+    return {
+      ...centred,
+      sway: known(0, {
+        path: `${path}/theta`,
+        kind: 'unknown',
+        minus: most,
+        plus: most,
+        distribution: 'rectangular',
+        source: 'measured',
+        from: 'clock angle of the offset not given',
+      }),
+    }
+  }
+  const theta = quantityOf(ctx, s.eccentricity.theta, { path: `${path}/theta`, as: 'angle' })
+  if (!theta) return centred
+  const [c, w] = [(theta.nominal * Math.PI) / 180, Math.PI / 180]
+  const turn = (gain: number): [Quantity, number] => [{ nominal: 0, terms: theta.terms }, gain * offset.nominal * w]
+  return {
+    x: combine([[offset, Math.cos(c)], turn(-Math.sin(c))]),
+    y: combine([[offset, Math.sin(c)], turn(Math.cos(c))]),
+    sway: undefined,
+  }
+}
+
+interface Variant {
+  readonly id: string | undefined
+  readonly diameter: Quantity | undefined
+  readonly states: readonly string[] | undefined
+}
+
+/** A clamp has two bores: open in the states that say so, closed in all others. */
+function clampStates(ctx: Context, s: SectionInput): Variant[] {
+  if (!s.clamp) return [{ id: undefined, diameter: undefined, states: undefined }]
+  const path = `sections/${s.id}/clamp`
+  const openIn = s.clamp.openIn ?? ['stripped']
+  const open = quantityOf(ctx, s.clamp.open, { path: `${path}/open`, as: 'bore' })
+  const closed = quantityOf(ctx, s.clamp.closed, { path: `${path}/closed`, as: 'bore' })
+  if (open && closed && closed.nominal > open.nominal)
+    wrong(
+      ctx,
+      'contradiction',
+      `${path}/closed`,
+      closed.nominal,
+      `at most the open bore, ${open.nominal}`,
+      'Swap the two readings.',
+    )
+  return [
+    { id: 'closed', diameter: closed, states: openIn.map((id) => `!${id}`) },
+    { id: 'open', diameter: open, states: openIn },
+  ]
+}
+
+/** The free diameter of a step at both ends; undefined where nothing was measured. */
+function diameters(
+  ctx: Context,
+  b: BoreStepInput,
+  path: string,
+  of: string,
+): { d0: Quantity | undefined; d1: Quantity | undefined; thread: Step['thread'] } {
+  if (b.kind === 'solid') return { d0: exact(0), d1: exact(0), thread: undefined }
+  const read = quantityOf(ctx, b.diameter, { path: `${path}/diameter`, as: 'bore' })
+  const thread = b.thread === undefined ? undefined : threadOf(ctx, b, path)
+  const free = thread ? fromThread(ctx, b, thread, read, path) : read
+  if (b.kind === 'threaded' && b.thread === undefined)
+    ctx.missing.push({
+      path: `${path}/thread`,
+      what: 'thread of a threaded bore',
+      hint: 'Give its designation, for example M33x1.5 or 1 5/16-18: the crests decide what passes.',
+      of,
+    })
+  if (!free && b.diameter === undefined && b.thread === undefined)
+    ctx.missing.push({
+      path: `${path}/diameter`,
+      what: 'bore diameter',
+      hint: 'Read it with inside jaws at 0°, 60° and 120°.',
+      of,
+    })
+  const end =
+    b.diameterEnd === undefined ? free : quantityOf(ctx, b.diameterEnd, { path: `${path}/diameterEnd`, as: 'bore' })
+  const allowance = quantityOf(ctx, b.allowance, { path: `${path}/allowance`, as: 'offset', min: 0, max: 5 })
+  const less = (q: Quantity | undefined) =>
+    q && allowance
+      ? combine([
+          [q, 1],
+          [allowance, -2],
+        ])
+      : q
+  const named = thread && { name: thread.name, major: thread.major, pitch: thread.pitch }
+  return { d0: less(free), d1: less(end), thread: named }
+}
+
+function threadOf(ctx: Context, b: BoreStepInput, path: string): Thread | undefined {
+  const parsed = parseThread(b.thread ?? '', `${path}/thread`)
+  if (parsed.ok) return parsed.value
+  ctx.problems.push(...parsed.problems)
+  return undefined
+}
+
+/** The crests decide. A reading that looks like the root is questioned, and the crests are computed instead. */
+function fromThread(
+  ctx: Context,
+  b: BoreStepInput,
+  thread: Thread,
+  read: Quantity | undefined,
+  path: string,
+): Quantity | undefined {
+  const limits = freeBore(thread, b.threadClass ?? thread.toleranceClass, `${path}/threadClass`)
+  if (!limits.ok) {
+    ctx.problems.push(...limits.problems)
+    return undefined
+  }
+  const computed = limitsQuantity(limits.value, thread, `${path}/thread`)
+  if (!read) return computed
+  const question = threadReadingQuestion(read.nominal, thread, `${path}/diameter`)
+  if (question) ctx.questions.push(question)
+  else if (read.nominal < computed.nominal - thread.pitch / 2 || read.nominal > computed.nominal + thread.pitch / 2)
+    ask(
+      ctx,
+      `${path}/diameter`,
+      read.nominal,
+      `near ${limits.value.nominal.toFixed(2)} mm, the crests of ${thread.name}`,
+      'Read it again, or correct the thread.',
+    )
+  return question ? computed : read
+}

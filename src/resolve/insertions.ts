@@ -1,0 +1,137 @@
+import type { InsertionInput } from '../project/schema/sled.ts'
+import type { Insertion } from './assembly.ts'
+import { type Context, wrong } from './context.ts'
+import type { Section } from './metal.ts'
+
+/** Nominal heights closer than this are one place, mm. */
+export const sameHeight = 0.01
+
+/** The moves in order. A sled that nobody says how to insert goes in from the rear; that is an assumption. */
+export function insertionsOf(ctx: Context, sections: readonly Section[], sledIds: readonly string[]): Insertion[] {
+  const given = ctx.project.insertions.flatMap((input, order): Insertion[] => {
+    const found = oneOf(ctx, sections, input, order)
+    return found ? [found] : []
+  })
+  const rear = sections.reduce<Section | undefined>(
+    (least, s) => (!least || s.ends.rear.nominal < least.ends.rear.nominal ? s : least),
+    undefined,
+  )
+  const missing = sledIds.filter((id) => !ctx.project.insertions.some((i) => i.moves === `sleds/${id}`))
+  if (rear)
+    for (const id of missing)
+      ctx.assumptions.push(
+        `Sled "${id}" is taken to go in from the rear of "${rear.name}", straight towards the blade.`,
+      )
+  return [
+    ...given,
+    ...missing.flatMap((id, i): Insertion[] =>
+      rear
+        ? [
+            {
+              id: `${id}-in`,
+              name: `sled ${id} in`,
+              path: 'insertions',
+              moves: `sleds/${id}`,
+              opening: rear.ends.rear.nominal,
+              section: rear.id,
+              heading: 'blade',
+              lateral: 'floats',
+              order: given.length + i,
+              assumed: true,
+            },
+          ]
+        : [],
+    ),
+  ]
+}
+
+function oneOf(
+  ctx: Context,
+  sections: readonly Section[],
+  input: InsertionInput,
+  order: number,
+): Insertion | undefined {
+  const path = `insertions/${input.id}`
+  const [list, id] = input.moves.split('/') as [string, string]
+  const all =
+    list === 'sleds'
+      ? ctx.project.sleds
+      : list === 'parts'
+        ? ctx.project.parts
+        : list === 'sections'
+          ? ctx.project.sections
+          : []
+  if (!all.some((o: { id: string }) => o.id === id))
+    return wrong(
+      ctx,
+      'unknown-reference',
+      `${path}/moves`,
+      input.moves,
+      [...ctx.project.sleds.map((s) => `sleds/${s.id}`), ...ctx.project.parts.map((p) => `parts/${p.id}`)]
+        .slice(0, 8)
+        .join(', '),
+      'Name a sled, part or section of the project.',
+    )
+  const through = input.through ?? { of: `sections/${sections[0]?.id}`, end: 'rear' as const }
+  const section = sections.find((s) => through.of === `sections/${s.id}`)
+  if (!section)
+    return wrong(
+      ctx,
+      'unknown-reference',
+      `${path}/through/of`,
+      through.of,
+      sections.map((s) => `sections/${s.id}`).join(', '),
+      'Name the section whose mouth it goes through.',
+    )
+  const heading = input.heading ?? (through.end === 'rear' ? 'blade' : 'rear')
+  if ((heading === 'blade') !== (through.end === 'rear'))
+    return wrong(
+      ctx,
+      'contradiction',
+      `${path}/heading`,
+      heading,
+      through.end === 'rear' ? 'blade' : 'rear',
+      `Through the ${through.end} end it can only head the other way.`,
+    )
+  const opening = through.end === 'rear' ? section.ends.rear.nominal : section.ends.blade.nominal
+  return {
+    id: input.id,
+    name: input.name ?? `${id} in`,
+    path,
+    moves: input.moves,
+    opening,
+    section: section.id,
+    heading,
+    lateral: input.lateral ?? 'floats',
+    order,
+    assumed: input.through === undefined,
+  }
+}
+
+/** The sections that are there while something goes in: those not on the outer side of the mouth. */
+export function sectionsDuring(i: Insertion, sections: readonly Section[]): Section[] {
+  return sections.filter((s) =>
+    i.heading === 'blade'
+      ? s.ends.rear.nominal >= i.opening - sameHeight
+      : s.ends.blade.nominal <= i.opening + sameHeight,
+  )
+}
+
+/** Least bore radius at the worst end between the mouth and a height; undefined where a step on the way is not measured. */
+export function throatRadius(
+  i: Insertion,
+  sections: readonly Section[],
+  to: number,
+  radiusOf: (q: NonNullable<Section['steps'][number]['r0']>) => number,
+): number | undefined {
+  const [z0, z1] = i.heading === 'blade' ? [i.opening, to] : [to, i.opening]
+  let least = Number.POSITIVE_INFINITY
+  for (const s of sectionsDuring(i, sections)) {
+    for (const step of s.steps) {
+      if (step.kind === 'solid' || step.z1.nominal <= z0 + sameHeight || step.z0.nominal >= z1 - sameHeight) continue
+      if (!step.r0 || !step.r1) return undefined
+      least = Math.min(least, radiusOf(step.r0), radiusOf(step.r1))
+    }
+  }
+  return Number.isFinite(least) ? least : undefined
+}

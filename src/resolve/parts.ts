@@ -1,0 +1,257 @@
+import type { Body, Shape } from '../body/body.ts'
+import type { PartInput } from '../project/schema/part.ts'
+import { add, combine, exact, type Quantity, scale, sub } from '../quantity/quantity.ts'
+import { type Across, acrossOf } from './across.ts'
+import type { Part, Sled } from './assembly.ts'
+import { type Context, wrong } from './context.ts'
+import { type Extent, extentOf } from './extent.ts'
+import { turned } from './features.ts'
+import type { Ends, Heights } from './heights.ts'
+import type { Section } from './metal.ts'
+import type { BlockPiece, Local, Piece } from './part-body.ts'
+import { contactOf, type PartSizes } from './part-heights.ts'
+import { quantityOf } from './quantity.ts'
+
+interface World {
+  readonly ctx: Context
+  readonly heights: Heights
+  readonly sizes: PartSizes
+  readonly sections: readonly Section[]
+  readonly sleds: readonly Sled[]
+}
+
+/** What a part sits on: the sled or section it names, the only sled where it names none. */
+export function seatOf(ctx: Context, p: PartInput): { sled?: string; section?: string } {
+  if (p.on === undefined)
+    return ctx.project.sleds.length > 0 ? { sled: (ctx.project.sleds[0] as { id: string }).id } : {}
+  const [list, id] = p.on.split('/') as [string, string]
+  return list === 'sleds' ? { sled: id } : { section: id }
+}
+
+/** Every part with its place and its bodies. */
+export function resolveParts(
+  ctx: Context,
+  heights: Heights,
+  sizes: PartSizes,
+  sections: readonly Section[],
+  sleds: readonly Sled[],
+): Part[] {
+  const world: World = { ctx, heights, sizes, sections, sleds }
+  const places = new Map<string, { across: Across; extent: Extent } | undefined>()
+  const open = new Set<string>()
+  const placeOf = (p: PartInput, from: string): { across: Across; extent: Extent } | undefined => {
+    if (places.has(p.id)) return places.get(p.id)
+    if (open.has(p.id))
+      return wrong(
+        ctx,
+        'circular',
+        from,
+        `parts/${p.id}`,
+        'a place that does not lead back to itself',
+        'Place one of these parts by numbers.',
+      )
+    open.add(p.id)
+    const found = crossPlace(world, p, placeOf)
+    open.delete(p.id)
+    places.set(p.id, found)
+    return found
+  }
+  return ctx.project.parts.flatMap((p) => {
+    const part = onePart(world, p, placeOf)
+    return part ? [part] : []
+  })
+}
+
+type PlaceOf = (p: PartInput, from: string) => { across: Across; extent: Extent } | undefined
+
+function crossPlace(w: World, p: PartInput, placeOf: PlaceOf): { across: Across; extent: Extent } | undefined {
+  const local = w.sizes.of(p)
+  const ends = w.heights.ends(`parts/${p.id}`, `parts/${p.id}`)
+  if (!local || !ends) return undefined
+  const extent = extentOf(local)
+  const path = `parts/${p.id}/at`
+  const facing =
+    p.at?.facing === undefined
+      ? undefined
+      : quantityOf(w.ctx, p.at.facing, { path: `${path}/facing`, as: 'angle' })?.nominal
+  const beside = (ref: string, from: string) => {
+    const other = w.ctx.project.parts.find((o) => ref === `parts/${o.id}`)
+    if (!other)
+      return wrong(
+        w.ctx,
+        'unknown-reference',
+        from,
+        ref,
+        w.ctx.project.parts.map((o) => `parts/${o.id}`).join(', '),
+        'Name another part.',
+      )
+    return placeOf(other, from)
+  }
+  const across = acrossOf(w.ctx, p.at?.across, {
+    path: `${path}/across`,
+    extent,
+    facing,
+    envelope: envelopeAt(w, p, ends),
+    beside,
+  })
+  return across && { across, extent }
+}
+
+/** Least radius of the sled's pieces beside the part. */
+function envelopeAt(w: World, p: PartInput, ends: Ends): Quantity | undefined {
+  const sled = w.sleds.find((s) => s.id === seatOf(w.ctx, p).sled)
+  const beside = (sled?.pieces ?? []).filter((o) => o.z1 > ends.rear.nominal && o.z0 < ends.blade.nominal)
+  return beside.length > 0 ? exact(Math.min(...beside.map((o) => o.radius))) : undefined
+}
+
+function onePart(w: World, p: PartInput, placeOf: PlaceOf): Part | undefined {
+  const { ctx } = w
+  const path = `parts/${p.id}`
+  const seat = seatOf(ctx, p)
+  if (
+    p.on !== undefined &&
+    !(seat.sled ? ctx.project.sleds : ctx.project.sections).some(
+      (o: { id: string }) => o.id === (seat.sled ?? seat.section),
+    )
+  )
+    return wrong(
+      ctx,
+      'unknown-reference',
+      `${path}/on`,
+      p.on,
+      [...ctx.project.sleds.map((s) => `sleds/${s.id}`), ...ctx.project.sections.map((s) => `sections/${s.id}`)]
+        .slice(0, 8)
+        .join(', '),
+      'Name a sled or a section of the project.',
+    )
+  const local = w.sizes.of(p)
+  const ends = w.heights.ends(path, path)
+  const place = placeOf(p, path)
+  if (!local || !ends || !place) return undefined
+  outsideHilt(w, p, ends)
+  const bodies = local.pieces.flatMap((piece, i) => {
+    const shape = shapeOf(w, p, piece, ends, place.across, place.extent)
+    return shape
+      ? [
+          {
+            ...shape,
+            id: i === 0 ? path : `${path}/${piece.name || i}`,
+            of: path,
+            name: piece.name ? `${piece.name} on ${p.name ?? p.id}` : (p.name ?? p.id),
+            ...(p.states ? { states: p.states } : {}),
+          },
+        ]
+      : []
+  })
+  const goesIn = p.goesIn ?? (seat.sled ? 'with-sled' : 'before')
+  return {
+    id: path,
+    name: p.name ?? p.id,
+    kind: p.kind,
+    input: p,
+    sled: seat.sled,
+    section: seat.section,
+    goesIn,
+    ends,
+    across: place.across,
+    extent: place.extent,
+    bodies,
+    contact: contactOf(ctx, p, ends),
+  }
+}
+
+function outsideHilt(w: World, p: PartInput, ends: Ends): void {
+  if (w.sections.length === 0) return
+  const z0 = Math.min(...w.sections.map((s) => s.ends.rear.nominal))
+  const z1 = Math.max(...w.sections.map((s) => s.ends.blade.nominal))
+  if (ends.rear.nominal < z0 - 1e-6 || ends.blade.nominal > z1 + 1e-6)
+    wrong(
+      w.ctx,
+      'outside-hilt',
+      `parts/${p.id}/at/z`,
+      `z ${ends.rear.nominal.toFixed(1)} to ${ends.blade.nominal.toFixed(1)}`,
+      `inside the hilt, z ${z0.toFixed(1)} to ${z1.toFixed(1)}`,
+      'Correct its height, or a section’s length.',
+    )
+}
+
+type Made = Pick<Body, 'shape' | 'sway'>
+
+function shapeOf(w: World, p: PartInput, piece: Piece, ends: Ends, across: Across, extent: Extent): Made | undefined {
+  if (piece.kind === 'spoke') return spoke(w, p, piece, ends)
+  const along = {
+    z0: add(ends.rear, piece.z0),
+    z1: piece.z1.nominal === ends.blade.nominal - ends.rear.nominal ? ends.blade : add(ends.rear, piece.z1),
+  }
+  if (piece.kind === 'round')
+    return { shape: { kind: 'round', x: across.x, y: across.y, r0: piece.radius, r1: piece.radius, ...along } }
+  if (piece.kind === 'sector')
+    return {
+      shape: { kind: 'sector', rIn: piece.inner, rOut: piece.outer, theta: across.facing, half: piece.half, ...along },
+    }
+  return { shape: block(piece, across, extent, along) }
+}
+
+/** A block of a part whose middle is at `across`: its own frame turned so that v looks along the facing. */
+function block(piece: BlockPiece, across: Across, extent: Extent, along: { z0: Quantity; z1: Quantity }): Shape {
+  const [u, v] = [sub(piece.u, extent.u), sub(piece.v, extent.v)]
+  const [c, s] = [Math.cos((across.facing * Math.PI) / 180), Math.sin((across.facing * Math.PI) / 180)]
+  const x = combine([
+    [across.x, 1],
+    [v, c],
+    [u, -s],
+  ])
+  const y = combine([
+    [across.y, 1],
+    [v, s],
+    [u, c],
+  ])
+  return { kind: 'box', x, y, halfWidth: piece.halfU, halfHeight: piece.halfV, facing: across.facing, ...along }
+}
+
+/** Through the wall: from its outer end inwards, with tags and the bend of the wire behind it. */
+function spoke(w: World, p: PartInput, piece: Extract<Piece, { kind: 'spoke' }>, ends: Ends): Made | undefined {
+  const path = `parts/${p.id}`
+  const theta =
+    p.at?.theta === undefined ? exact(0) : quantityOf(w.ctx, p.at.theta, { path: `${path}/at/theta`, as: 'angle' })
+  const middle = scale(add(ends.rear, ends.blade), 0.5)
+  const outer =
+    p.at?.outer === undefined
+      ? outsideRadius(w, p, middle.nominal)
+      : quantityOf(w.ctx, p.at.outer, { path: `${path}/at/outer`, as: 'offset', min: 0 })
+  if (!theta) return undefined
+  if (!outer) {
+    if (p.at?.outer === undefined)
+      w.ctx.missing.push({
+        path: `${path}/at/outer`,
+        what: 'radius of its outer end',
+        hint: 'Give the radius from the axis to its outer end, or the outside diameter of the section.',
+        of: path,
+      })
+    return undefined
+  }
+  const behind = [wireSpace(w, p, 'tags'), wireSpace(w, p, 'wireBend')].filter((q) => q !== undefined)
+  const rIn = behind.reduce((r, q) => sub(r, q), sub(outer, piece.depth))
+  const sway = turned(theta, outer.nominal)
+  return {
+    shape: { kind: 'pin', z: middle, theta: theta.nominal, radius: piece.radius, rIn, rOut: outer },
+    ...(sway ? { sway } : {}),
+  }
+}
+
+/** Tags and wire bend: as typed, else as the preset says. */
+function wireSpace(w: World, p: PartInput, field: 'tags' | 'wireBend'): Quantity | undefined {
+  const path = `parts/${p.id}/${field}`
+  if (p[field] !== undefined) return quantityOf(w.ctx, p[field], { path, as: 'offset', min: 0 })
+  const preset = p.preset === undefined ? undefined : w.ctx.presets.byId(p.preset)
+  const own = preset && (preset as unknown as Record<string, unknown>)[field]
+  return own === undefined || !preset
+    ? undefined
+    : quantityOf(w.ctx, own as never, { path, as: 'offset', min: 0, preset: `${preset.name}: ${preset.source}` })
+}
+
+function outsideRadius(w: World, p: PartInput, z: number): Quantity | undefined {
+  const section = w.sections.find((s) => s.id === seatOf(w.ctx, p).section)
+  const piece = section?.outside.find((o) => z >= o.z0.nominal && z <= o.z1.nominal)
+  return piece && scale(piece.d0, 0.5)
+}

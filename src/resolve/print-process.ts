@@ -1,0 +1,83 @@
+import { bounds } from '../presets/bounds.ts'
+import type { PresetOf } from '../presets/schema/kinds.ts'
+import type { SledInput } from '../project/schema/sled.ts'
+import { known, type Quantity } from '../quantity/quantity.ts'
+import type { PrintProcess } from './assembly.ts'
+import { type Context, wrong } from './context.ts'
+import { quantityOf } from './quantity.ts'
+
+/** The printer a sled is made on: its own figures where it has them, else those of its process's preset. */
+export function printProcessOf(ctx: Context, sled: SledInput): PrintProcess | undefined {
+  const printers = ctx.project.printer
+  const own = sled.printer === undefined ? printers[0] : printers.find((p) => p.id === sled.printer)
+  if (sled.printer !== undefined && !own)
+    return wrong(
+      ctx,
+      'unknown-reference',
+      `sleds/${sled.id}/printer`,
+      sled.printer,
+      printers.map((p) => p.id).join(', ') || 'a printer of the project',
+      'Add it to the list "printer".',
+    )
+  const path = own ? `printer/${own.id}` : 'printer'
+  const processId = own?.process ?? 'process-filament'
+  const process = ctx.presets.byId(processId)
+  if (process?.kind !== 'process')
+    return wrong(
+      ctx,
+      'unknown-preset',
+      `${path}/process`,
+      processId,
+      ctx.presets
+        .ofKind('process')
+        .map((p) => p.id)
+        .join(', '),
+      'Name a print process.',
+    )
+  const typed =
+    own?.error === undefined ? undefined : quantityOf(ctx, own.error, { path: `${path}/error`, as: 'offset' })
+  return {
+    id: own?.id ?? processId,
+    name: own?.name ?? process.name,
+    error: typed ? spreadFrom(typed, `${path}/error`) : presetError(process, `${path}/error`),
+    holeShrink: bounds(process.holeShrink).nominal,
+    leastWall: own?.leastWall ?? process.minWall,
+    bead: own?.bead ?? process.bead,
+    fit: {
+      press: bounds(process.fitDiametral.press),
+      snug: bounds(process.fitDiametral.snug),
+      slide: bounds(process.fitDiametral.slide),
+      free: bounds(process.fitDiametral.free),
+    },
+    source: `${process.name}: ${process.source}`,
+  }
+}
+
+function presetError(process: PresetOf<'process'>, path: string): Quantity {
+  const b = bounds(process.error)
+  return known(0, {
+    path,
+    kind: 'varies',
+    minus: Math.max(0, -b.min),
+    plus: Math.max(0, b.max),
+    distribution: 'rectangular',
+    source: 'preset',
+    from: `${process.name}: ${process.source}`,
+  })
+}
+
+/** A typed error of 0.1 means faces may lie 0.1 either way; one with its own ± keeps it. It varies until the piece is measured. */
+function spreadFrom(q: Quantity, path: string): Quantity {
+  const term = q.terms[0]
+  const stated = term && q.nominal === 0 ? term.spread : undefined
+  const half = Math.abs(q.nominal)
+  return known(0, {
+    path,
+    kind: stated?.kind === 'unknown' && stated.source === 'measured' && q.nominal === 0 ? 'unknown' : 'varies',
+    minus: stated?.minus ?? half,
+    plus: stated?.plus ?? half,
+    distribution: 'rectangular',
+    source: 'measured',
+    from: "this printer's error",
+  })
+}

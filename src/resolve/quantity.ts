@@ -1,0 +1,204 @@
+import { parseAngle, parseLength } from '../entry/entry.ts'
+import {
+  type FromReadings,
+  isBetween,
+  isFromReadings,
+  type QuantityInput,
+  type WithSpread,
+} from '../project/schema/quantity.ts'
+import { known, type Quantity, type SourceKind, type Spread } from '../quantity/quantity.ts'
+import { lengthFromReadings } from '../rules/length.ts'
+import type { Reading, ReadingOptions } from '../rules/readings.ts'
+import { boreFromReadings, outsideFromReadings } from '../rules/round.ts'
+import type { Tool } from '../rules/tool.ts'
+import { type Context, limitOf, wrong } from './context.ts'
+
+/** What a dimension is, which decides the tool it is usually read with and how readings are taken together. */
+export type Dimension = 'bore' | 'outside' | 'length' | 'angle' | 'offset'
+
+export interface Ask {
+  /** Path of the field in the project. */
+  readonly path: string
+  readonly as: Dimension
+  /** For sizes that a preset names: its source, and whether the part will be swapped. */
+  readonly preset?: string
+  readonly swapped?: boolean
+  /** Least and most believed, mm; by default above 0 (sizes), or any (offsets and angles), and at most 2000. */
+  readonly min?: number
+  readonly max?: number
+}
+
+const usualTool: Record<Dimension, string> = {
+  bore: 'calliper-inside',
+  outside: 'calliper-outside',
+  length: 'calliper-depth',
+  angle: '',
+  offset: 'calliper-depth',
+}
+
+/** No hilt, part or printer is larger, mm. */
+const largest = 2000
+
+/**
+ * A field of the project as a quantity: its interval, whether measuring settles it, and where it comes from.
+ * A bare number counts as one reading with the usual tool. undefined where it is not there or wrong; what is wrong is
+ * in the context's problems.
+ */
+export function quantityOf(ctx: Context, input: QuantityInput | undefined, ask: Ask): Quantity | undefined {
+  if (input === undefined) return undefined
+  const q = read(ctx, input, ask)
+  return q && withinBelief(ctx, q, ask) ? q : undefined
+}
+
+function read(ctx: Context, input: QuantityInput, ask: Ask): Quantity | undefined {
+  if (typeof input === 'string') return fromText(ctx, input, ask)
+  if (typeof input === 'number') return ask.preset ? spreadOf(ask, input, 0, 0, {}) : bare(ctx, input, ask)
+  if (isFromReadings(input)) return fromReadings(ctx, input, ask)
+  if (isBetween(input)) {
+    const nominal = input.nominal ?? (input.min + input.max) / 2
+    if (!(input.min <= nominal && nominal <= input.max))
+      return wrong(
+        ctx,
+        'contradiction',
+        ask.path,
+        `min ${input.min}, nominal ${nominal}, max ${input.max}`,
+        'min ≤ nominal ≤ max',
+        'Swap them.',
+      )
+    return spreadOf(ask, nominal, nominal - input.min, input.max - nominal, input)
+  }
+  return fromValue(ctx, input, ask)
+}
+
+function fromValue(ctx: Context, input: WithSpread, ask: Ask): Quantity | undefined {
+  if (input.plus === undefined && input.minus === undefined) {
+    const tool = input.tool === undefined ? undefined : toolOf(ctx, input.tool, ask)
+    if (input.tool !== undefined && !tool) return undefined
+    if (input.source === undefined || input.source === 'measured')
+      return tool ? single(ctx, input.value, tool, ask) : bare(ctx, input.value, ask, input)
+    return spreadOf(ask, input.value, 0, 0, input)
+  }
+  return spreadOf(ask, input.value, input.minus ?? input.plus ?? 0, input.plus ?? input.minus ?? 0, input)
+}
+
+type About = {
+  source?: SourceKind | undefined
+  kind?: Spread['kind'] | undefined
+  distribution?: Spread['distribution'] | undefined
+  from?: string | undefined
+}
+
+function spreadOf(ask: Ask, nominal: number, minus: number, plus: number, about: About): Quantity {
+  const source = about.source ?? (ask.preset ? 'preset' : 'measured')
+  return known(nominal, {
+    path: ask.path,
+    kind: about.kind ?? (ask.swapped ? 'varies' : 'unknown'),
+    minus,
+    plus,
+    distribution: about.distribution ?? 'rectangular',
+    source,
+    from: about.from ?? ask.preset ?? (source === 'assumed' ? 'assumed' : 'as stated'),
+  })
+}
+
+/** One number typed or read: the usual tool's error goes with it. */
+function bare(ctx: Context, value: number, ask: Ask, about: About = {}): Quantity | undefined {
+  if (ask.as === 'angle') {
+    const half = limitOf(ctx, 'angle')
+    return spreadOf(ask, value, half, half, { ...about, from: about.from ?? `set by eye, ±${half}°` })
+  }
+  const tool = toolOf(ctx, usualTool[ask.as], ask)
+  return tool && single(ctx, value, tool, ask)
+}
+
+function single(ctx: Context, value: number, tool: Tool, ask: Ask): Quantity | undefined {
+  if (ask.as === 'offset') return spreadOf(ask, value, tool.mpe, tool.mpe, { from: tool.name })
+  return combine(ctx, [{ value }], { tool, path: ask.path, coverage: limitOf(ctx, 'coverage') }, ask)
+}
+
+function combine(
+  ctx: Context,
+  readings: readonly Reading[],
+  options: ReadingOptions & { jawFlat?: number | undefined },
+  ask: Ask,
+): Quantity | undefined {
+  const { as } = ask
+  if (as === 'bore' || (as === 'outside' && readings.length > 1)) {
+    const round = as === 'bore' ? boreFromReadings : outsideFromReadings
+    const found = round(readings, { ...options, ovalityAllowance: as === 'bore' ? limitOf(ctx, 'ovality') : 0 })
+    if (!found.ok) return void ctx.problems.push(...found.problems)
+    return found.value.quantity
+  }
+  const found = lengthFromReadings(readings, options)
+  if (!found.ok) return void ctx.problems.push(...found.problems)
+  return found.value.quantity
+}
+
+function fromReadings(ctx: Context, input: FromReadings, ask: Ask): Quantity | undefined {
+  const tool = toolOf(ctx, input.tool ?? usualTool[ask.as === 'angle' ? 'length' : ask.as], ask)
+  if (!tool) return undefined
+  const readings: Reading[] = []
+  for (const [i, r] of input.readings.entries()) {
+    const value = typeof r.value === 'number' ? r.value : lengthIn(ctx, r.value, `${ask.path}/readings/${i}/value`)
+    if (value === undefined) return undefined
+    readings.push({ value, z: r.z, theta: r.theta })
+  }
+  const own =
+    input.u === undefined ? tool : { ...tool, name: `${tool.name}, u ${input.u}`, mpe: input.u * Math.sqrt(3) }
+  return combine(
+    ctx,
+    readings,
+    { tool: own, path: ask.path, coverage: limitOf(ctx, 'coverage'), jawFlat: input.jawFlat },
+    ask,
+  )
+}
+
+function lengthIn(ctx: Context, text: string, path: string): number | undefined {
+  const parsed = parseLength(text, path)
+  if (parsed.ok) return parsed.value.value
+  ctx.problems.push(...parsed.problems)
+  return undefined
+}
+
+function fromText(ctx: Context, text: string, ask: Ask): Quantity | undefined {
+  const parsed = ask.as === 'angle' ? parseAngle(text, ask.path) : parseLength(text, ask.path)
+  if (!parsed.ok) return void ctx.problems.push(...parsed.problems)
+  const { value, plus, minus } = parsed.value
+  return plus === undefined && minus === undefined
+    ? bare(ctx, value, ask)
+    : spreadOf(ask, value, minus ?? 0, plus ?? 0, {})
+}
+
+function toolOf(ctx: Context, id: string, ask: Ask): Tool | undefined {
+  const found = ctx.presets.ofKind('tool').find((t) => t.id === id)
+  if (!found)
+    return wrong(
+      ctx,
+      'unknown-preset',
+      `${ask.path}/tool`,
+      id,
+      ctx.presets
+        .ofKind('tool')
+        .map((t) => t.id)
+        .join(', '),
+      'Name one of these tools.',
+    )
+  return found as unknown as Tool
+}
+
+function withinBelief(ctx: Context, q: Quantity, ask: Ask): boolean {
+  const sized = ask.as !== 'offset' && ask.as !== 'angle'
+  const min = ask.min ?? (sized ? Number.MIN_VALUE : -largest)
+  const max = ask.max ?? largest
+  if (q.nominal >= min && q.nominal <= max) return true
+  const limit = sized && ask.min === undefined ? `above 0 and at most ${max} mm` : `${min} to ${max}`
+  wrong(
+    ctx,
+    'out-of-range',
+    ask.path,
+    q.nominal,
+    limit,
+    sized ? 'Give the size as measured, in mm.' : 'Give it in mm or degrees.',
+  )
+  return false
+}

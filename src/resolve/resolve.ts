@@ -1,0 +1,99 @@
+import type { Presets } from '../presets/presets.ts'
+import { good, type Outcome } from '../problem/problem.ts'
+import type { Project } from '../project/schema/project.ts'
+import type { Assembly, Sled } from './assembly.ts'
+import { boresOf } from './bores.ts'
+import { bundlesOf } from './bundles.ts'
+import { type Context, contextOf, wrong } from './context.ts'
+import { intrusionsOf, openingsOf, placeFeatures } from './features.ts'
+import { Heights } from './heights.ts'
+import { insertionsOf } from './insertions.ts'
+import { PartSizes, placeParts } from './part-heights.ts'
+import { resolveParts, seatOf } from './parts.ts'
+import { printProcessOf } from './print-process.ts'
+import { placeSections, resolveSections } from './sections.ts'
+import { placeSleds, resolveSled } from './sleds.ts'
+import { statesOf } from './states.ts'
+
+/**
+ * From the project as written to the assembly as known: every dimension an interval with its source, every place in
+ * the frame of the hilt. `hiltId` chooses one of several hilts; the first where left out. Fails with all problems at
+ * once, each with its path; what is only missing or questionable comes in the assembly.
+ */
+export function resolve(project: Project, presets: Presets, hiltId?: string): Outcome<Assembly> {
+  const ctx = contextOf(project, presets)
+  const hilt = chooseHilt(ctx, hiltId)
+  const sectionInputs = project.sections.filter((s) => s.hilt === undefined || s.hilt === hilt.id)
+  if (sectionInputs.length === 0)
+    wrong(
+      ctx,
+      'missing',
+      'sections',
+      'no section',
+      'at least one section with its bore',
+      'Describe the tube: its length and its bore.',
+    )
+  const heights = new Heights(ctx)
+  const sizes = new PartSizes(ctx)
+  placeSections(ctx, heights, sectionInputs)
+  placeFeatures(ctx, heights)
+  placeParts(ctx, heights, sizes)
+  placeSleds(ctx, heights, (id) => project.parts.filter((p) => seatOf(ctx, p).sled === id))
+
+  const sections = resolveSections(ctx, heights, sectionInputs)
+  const openings = openingsOf(ctx, heights, sections)
+  const intrusions = intrusionsOf(ctx, heights, sections)
+  const insertions = insertionsOf(
+    ctx,
+    sections,
+    project.sleds.map((s) => s.id),
+  )
+  const sleds = project.sleds.flatMap((s): Sled[] => {
+    const print = printProcessOf(ctx, s)
+    const sled = print && resolveSled(ctx, heights, s, sections, insertions, print)
+    return sled ? [sled] : []
+  })
+  const parts = resolveParts(ctx, heights, sizes, sections, sleds)
+  const states = statesOf(ctx)
+  const wires = bundlesOf(ctx)
+  if (ctx.problems.length > 0) return { ok: false, problems: unique(ctx.problems) }
+  return good({
+    hilt,
+    sections,
+    bores: boresOf(sections, openings),
+    openings,
+    intrusions,
+    parts,
+    sleds,
+    insertions,
+    states,
+    wires,
+    thresholds: ctx.thresholds,
+    questions: unique(ctx.questions),
+    missing: ctx.missing,
+    assumptions: ctx.assumptions,
+  })
+}
+
+function chooseHilt(ctx: Context, id: string | undefined): Assembly['hilt'] {
+  const { hilts } = ctx.project
+  const found = id === undefined ? hilts[0] : hilts.find((h) => h.id === id)
+  if (id !== undefined && !found)
+    wrong(
+      ctx,
+      'unknown-reference',
+      'hilts',
+      id,
+      hilts.map((h) => h.id).join(', ') || 'no hilts',
+      'Name one of the hilts.',
+    )
+  return { id: found?.id ?? 'hilt', name: found?.name ?? found?.id ?? 'Hilt' }
+}
+
+function unique<T extends { path: string; code: string; hint: string }>(list: readonly T[]): T[] {
+  const seen = new Set<string>()
+  return list.filter((p) => {
+    const key = `${p.code} ${p.path} ${p.hint}`
+    return !seen.has(key) && seen.add(key)
+  })
+}
