@@ -87,6 +87,9 @@ function crossPlace(w: World, p: PartInput, placeOf: PlaceOf): { across: Across;
       )
     return placeOf(other, from)
   }
+  const pressed =
+    p.at?.across === undefined && p.presses ? beside(p.presses.part, `parts/${p.id}/presses/part`) : undefined
+  if (pressed) return { across: pressed.across, extent }
   const across = acrossOf(w.ctx, p.at?.across, {
     path: `${path}/across`,
     extent,

@@ -88,6 +88,15 @@ export const thresholdDefinitions = [
     source: 'JCGM 100 (GUM), chosen high because a false clear costs most',
   },
   {
+    id: 'seat-shift',
+    what: 'how far off its drawn place a sled may come to sit on a shoulder',
+    value: 0.5,
+    unit: 'mm',
+    min: 0,
+    max: 10,
+    source: practice,
+  },
+  {
     id: 'least-wall',
     what: 'a metal wall thinner than this is taken for a slip of the pen',
     value: 0.3,

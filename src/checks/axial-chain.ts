@@ -1,0 +1,125 @@
+import { contributionsOf, marginsOf } from '../quantity/margins.ts'
+import { add, exact, least, most, type Quantity, sub } from '../quantity/quantity.ts'
+import type { Contact, Part } from '../resolve/assembly.ts'
+import { type Finding, finding } from './finding.ts'
+import { reading } from './fixes.ts'
+import { mm } from './words.ts'
+import type { Check, Result, World } from './world.ts'
+
+interface Chain {
+  readonly cell: Part
+  readonly contacts: readonly Part[]
+  /** Room between the faces at both ends. */
+  readonly room: Quantity
+}
+
+/** Along the axis: contacts between solid and free length, for the longest and for the shortest cell. */
+export const axialChain: Check = {
+  name: 'axial-chain',
+  title: 'Along the axis',
+  what: 'Contacts and springs: not solid with the longest cell, still pressing with the shortest.',
+  run: (world) => chains(world).flatMap((c) => judged(world, c)),
+}
+
+function chains(world: World): Chain[] {
+  const { parts } = world.assembly
+  return parts.flatMap((cell): Chain[] => {
+    const contacts = parts.filter((p) => p.contact?.presses === cell.id)
+    if (contacts.length === 0) return []
+    const rear = contacts.find((p) => p.contact?.end === 'rear')?.contact?.base ?? cell.ends.rear
+    const blade = contacts.find((p) => p.contact?.end === 'blade')?.contact?.base ?? exact(cell.ends.blade.nominal)
+    return [{ cell, contacts, room: sub(blade, rear) }]
+  })
+}
+
+function judged(world: World, chain: Chain): Result[] {
+  const { cell, contacts } = chain
+  const all = contacts.map((p) => p.contact as Contact)
+  const lacking = contacts.find((p) => !p.contact?.solid || !p.contact?.free)
+  const id = `axial-chain:${cell.id}`
+  if (lacking) {
+    const what = lacking.contact?.solid ? 'free' : 'solid'
+    return [
+      {
+        id,
+        check: 'axial-chain',
+        title: `Contacts of ${cell.name}`,
+        parts: [cell.id, lacking.id],
+        missing: `${what} length of ${lacking.name}`,
+        path: `${lacking.id}/${what}`,
+        hint: what === 'solid' ? 'Squeeze it flat and measure it.' : 'Measure it with nothing pressing.',
+      },
+    ]
+  }
+  const length = sub(cell.ends.blade, cell.ends.rear)
+  const spare = sub(chain.room, length)
+  const solid = add(...all.map((c) => c.solid as Quantity))
+  const free = add(...all.map((c) => c.free as Quantity))
+  const preload = add(...all.map((c) => c.preload ?? exact(0)))
+  const practice = world.assembly.thresholds.preload.source
+  return [
+    linked(
+      chain,
+      'longest',
+      sub(spare, solid),
+      spare,
+      solid,
+      `longest cell: room ${mm(chain.room.nominal)} − cell ${mm(most(length))} leaves ${mm(chain.room.nominal - most(length))} for the contacts, ${mm(solid.nominal)} when fully compressed`,
+      'a contact compressed solid bends or pushes the sled apart',
+    ),
+    linked(
+      chain,
+      'shortest',
+      sub(sub(free, preload), spare),
+      spare,
+      sub(free, preload),
+      `shortest cell: room ${mm(chain.room.nominal)} − cell ${mm(least(length))} leaves ${mm(chain.room.nominal - least(length))} for the contacts; free they reach ${mm(free.nominal)}, and need ${mm(preload.nominal)} of that to press`,
+      `preload: ${practice}`,
+    ),
+  ]
+}
+
+function linked(
+  chain: Chain,
+  which: 'longest' | 'shortest',
+  margin: Quantity,
+  spare: Quantity,
+  limit: Quantity,
+  why: string,
+  source: string,
+): Finding {
+  const margins = marginsOf(margin)
+  const contributions = contributionsOf(margin)
+  const { cell, contacts } = chain
+  const base = contacts[0] as Part
+  const lack = -margins.worst
+  const towards = which === 'longest' ? 'away from' : 'towards'
+  return finding({
+    id: `axial-chain:${cell.id}:${which}`,
+    check: 'axial-chain',
+    title:
+      which === 'longest'
+        ? `Contacts not solid with the longest ${cell.name}`
+        : `Contacts press with the shortest ${cell.name}`,
+    value: spare.nominal,
+    limit: limit.nominal,
+    unit: 'mm',
+    margins,
+    contributions,
+    at: { z: base.ends.rear.nominal, theta: 0, r: 0 },
+    parts: [cell.id, ...contacts.map((p) => p.id)],
+    state: 'every state',
+    why: `${why[0]?.toUpperCase()}${why.slice(1)}; ${mm(margins.worst)} to ${mm(margins.best)} is left.`,
+    source,
+    fix:
+      margins.worst >= 0
+        ? []
+        : [
+            {
+              text: `Set the face ${base.name} stands on ${mm(lack)} mm ${towards} the cell.`,
+              path: `${base.id}/at/z`,
+            },
+            ...reading({ contributions, margins }),
+          ],
+  })
+}

@@ -1,0 +1,80 @@
+import type { Body } from '../body/body.ts'
+import { pairOf } from '../body/pair.ts'
+import type { State } from '../resolve/assembly.ts'
+import { type Finding, finding } from './finding.ts'
+import { gapFixes } from './fixes.ts'
+import { afloat } from './float.ts'
+import { type Demand, tightest } from './group.ts'
+import { groupBy } from './group-by.ts'
+import { all, around } from './obstacles.ts'
+import { isSeat } from './seats.ts'
+import { gapReason } from './words.ts'
+import { type Check, type Unit, unitOf, type World } from './world.ts'
+
+/** Parts that keep this much more than they need are not reported one by one, mm: the sled around them is. */
+const worthTelling = 1
+
+/** In place, in every state: the sled and each thing in it against the hilt and what sticks into it. */
+export const clearance: Check = {
+  name: 'clearance',
+  title: 'In place in the hilt',
+  what: 'Gap of the sled and everything in it to the bore and to what sticks into it, where it sits, in every state.',
+  run: (world) =>
+    world.assembly.sleds.flatMap((sled) => {
+      const unit = unitOf(world, sled)
+      return alike(world).flatMap(({ state, names }) => inState(world, unit, state, names))
+    }),
+}
+
+/** States with the same surroundings are looked at once. */
+function alike(world: World): { state: State; names: string }[] {
+  const surroundings = (state: State) =>
+    all(around(world, state))
+      .map((b) => b.id)
+      .join()
+  const groups = groupBy(world.states, surroundings)
+  return [...groups.values()].map((states) => ({
+    state: states[0] as State,
+    names: states.length === world.assembly.states.length ? 'every state' : states.map((s) => s.name).join(', '),
+  }))
+}
+
+function inState(world: World, unit: Unit, state: State, names: string): Finding[] {
+  if (state.without.has(`sleds/${unit.sled.id}`)) return []
+  const limit = world.assembly.thresholds.clearance
+  const obstacles = around(world, state)
+  const present = unit.contents.filter((b) => !state.without.has(b.of))
+  const float = afloat(world, unit)
+  const groups = groupBy([...unit.outside, ...present], (b) => b.of)
+  return [...groups].flatMap(([of, bodies]): Finding[] => {
+    const demands = bodies.flatMap((body): Demand[] => [
+      ...obstacles.bores
+        .filter((b) => !isSeat(unit.sled, body, b.body))
+        .map((b) => ({ pair: pairOf(body, b.body), limit: limit.value })),
+      ...obstacles.intrusions.map((o) => ({ pair: pairOf(float(body), o), limit: limit.value })),
+    ])
+    const t = tightest(demands)
+    if (!t) return []
+    const isSled = of === `sleds/${unit.sled.id}`
+    if (!isSled && t.margins.worst > worthTelling) return []
+    const name = isSled ? unit.sled.name : (bodies[0] as Body).name
+    return [
+      finding({
+        id: `clearance:${of}:${state.id}`,
+        check: 'clearance',
+        title: `${name} in place: ${t.demand.pair.b.name}`,
+        value: t.nominal.hi,
+        limit: limit.value,
+        unit: 'mm',
+        margins: t.margins,
+        contributions: t.contributions,
+        at: t.at,
+        parts: [of, t.demand.pair.b.of],
+        state: names,
+        why: gapReason(t),
+        source: `least clearance: ${limit.source}`,
+        fix: gapFixes(world, t, of),
+      }),
+    ]
+  })
+}

@@ -1,0 +1,82 @@
+import type { Body } from '../body/body.ts'
+import { pairOf } from '../body/pair.ts'
+import { type Finding, finding } from './finding.ts'
+import { reading } from './fixes.ts'
+import { afloat } from './float.ts'
+import { type Demand, tightest } from './group.ts'
+import { gapReason, mm } from './words.ts'
+import { type Check, unitOf, type World } from './world.ts'
+
+/** What comes through the wall once the sled is in: switch bodies with tags and wire bend, ports, screw tips. */
+export const fittedAfter: Check = {
+  name: 'fitted-after',
+  title: 'Fitted after the sled',
+  what: 'Gap of parts and screw tips fitted after the sled to the sled, its windows and what it carries.',
+  run: (world) => fittings(world).flatMap((f) => judged(world, f)),
+}
+
+interface Fitting {
+  readonly id: string
+  readonly name: string
+  readonly bodies: readonly Body[]
+}
+
+function fittings(world: World): Fitting[] {
+  const { parts, intrusions } = world.assembly
+  return [
+    ...parts
+      .filter((p) => p.goesIn === 'after' && p.section !== undefined)
+      .map((p) => ({ id: p.id, name: p.name, bodies: p.bodies })),
+    ...intrusions
+      .filter((i) => i.fitted === 'after')
+      .map((i) => ({ id: i.body.id, name: i.body.name, bodies: [i.body] })),
+  ]
+}
+
+function judged(world: World, fitting: Fitting): Finding[] {
+  const limit = world.assembly.thresholds['fitted-gap']
+  return world.assembly.sleds.flatMap((sled): Finding[] => {
+    const unit = unitOf(world, sled)
+    const float = afloat(world, unit)
+    const demands = fitting.bodies.flatMap((b) =>
+      [...unit.outside, ...unit.contents].map((u): Demand => ({ pair: pairOf(float(u), b), limit: limit.value })),
+    )
+    const t = tightest(demands)
+    if (!t || t.margins.worst > 20) return []
+    return [
+      finding({
+        id: `fitted-after:${fitting.id}:${sled.id}`,
+        check: 'fitted-after',
+        title: `${fitting.name} to ${t.demand.pair.a.of.startsWith('sleds/') ? sled.name : t.demand.pair.a.name}`,
+        value: t.nominal.hi,
+        limit: limit.value,
+        unit: 'mm',
+        margins: t.margins,
+        contributions: t.contributions,
+        at: t.at,
+        parts: [fitting.id, t.demand.pair.a.of],
+        state: 'closed',
+        why: `${gapReason(t)}${windowText(t.demand.pair.b)}`,
+        source: `least gap to fitted parts: ${limit.source}`,
+        fix: t.margins.worst >= 0 ? [] : [...windowFix(world, sled.id, fitting, t.demand.pair.a), ...reading(t)],
+      }),
+    ]
+  })
+}
+
+/** What the sled must leave open, in numbers. */
+function windowText(b: Body): string {
+  if (b.shape.kind !== 'pin') return ''
+  const { z, radius, rIn, theta } = b.shape
+  return ` It takes up z ${mm(z.nominal - radius.nominal)} to ${mm(z.nominal + radius.nominal)} at θ ${theta.toFixed(0)}°, inwards to radius ${mm(rIn.nominal)}.`
+}
+
+function windowFix(world: World, sledId: string, fitting: Fitting, against: Body): { text: string; path: string }[] {
+  if (!against.of.startsWith('sleds/'))
+    return [{ text: `Move ${against.name} or ${fitting.name} apart.`, path: `${against.of}/at` }]
+  const sled = world.assembly.sleds.find((s) => s.id === sledId)
+  const has = sled?.input.windows?.some((w) => w.for === fitting.id)
+  return has
+    ? [{ text: 'Widen the window: give it a larger gap.', path: `sleds/${sledId}/windows` }]
+    : [{ text: `Give the sled a window for ${fitting.name}.`, path: `sleds/${sledId}/windows` }]
+}

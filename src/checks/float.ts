@@ -1,0 +1,54 @@
+import type { Body } from '../body/body.ts'
+import { gapAt } from '../body/gap-at.ts'
+import { pairOf } from '../body/pair.ts'
+import { add, known, most, type Quantity } from '../quantity/quantity.ts'
+import type { Unit, World } from './world.ts'
+
+/**
+ * How far a sled can shift sideways where it sits: typed, or the room its outside leaves in the bores beside it. It
+ * varies: a shaken hilt finds every place of it. Only gaps to what sticks in are narrowed by it; the bore itself is
+ * what ends it. A sled that is said to stay on the axis does not float.
+ */
+export function afloat(world: World, unit: Unit): (b: Body) => Body {
+  const float = floatOf(world, unit)
+  return float ? (b) => ({ ...b, drift: b.drift ? add(b.drift, float) : float }) : (b) => b
+}
+
+export function floatOf(world: World, unit: Unit): Quantity | undefined {
+  const { sled } = unit
+  const path = `sleds/${sled.id}/float`
+  const varies = (plus: number, from: string, source: 'measured' | 'computed') =>
+    known(0, { path, kind: 'varies', minus: 0, plus, distribution: 'rectangular', source, from })
+  const typed = sled.input.float
+  if (typeof typed === 'number') return typed > 0 ? varies(typed, 'typed', 'measured') : undefined
+  const insertion = world.assembly.insertions.find((i) => i.moves === `sleds/${sled.id}`)
+  if (insertion?.lateral === 'axis') return undefined
+  const gaps = unit.outside.flatMap((body) =>
+    world.assembly.bores
+      .filter((b) => !b.solid && overlaps(body, b.body))
+      .map((b) => {
+        const pair = pairOf(body, b.body)
+        return { worst: gapAt(pair, 'worst').lo, best: gapAt(pair, 'best').hi }
+      }),
+  )
+  if (gaps.length === 0) return undefined
+  const sure = Math.max(0, Math.min(...gaps.map((g) => g.worst)))
+  const may = Math.max(sure, Math.min(...gaps.map((g) => g.best)))
+  const rest = known(0, {
+    path: `${path}/room`,
+    kind: 'unknown',
+    minus: 0,
+    plus: may - sure,
+    distribution: 'rectangular',
+    source: 'computed',
+    from: 'room in the bore',
+  })
+  return most(rest) > 0
+    ? add(varies(sure, 'room in the bore', 'computed'), rest)
+    : varies(sure, 'room in the bore', 'computed')
+}
+
+function overlaps(a: Body, b: Body): boolean {
+  if (a.shape.kind === 'pin' || b.shape.kind === 'pin') return false
+  return a.shape.z0.nominal < b.shape.z1.nominal && a.shape.z1.nominal > b.shape.z0.nominal
+}

@@ -1,0 +1,109 @@
+import { clock, point } from '../../geometry/region/point.ts'
+import type { Gap } from '../../geometry/solid/gap.ts'
+import type { Body } from '../body/body.ts'
+import { gapAt, gapWith } from '../body/gap-at.ts'
+import type { Pair } from '../body/pair.ts'
+import { spreadsOf } from '../body/quantities.ts'
+import { type Contribution, contribution, type Margins } from '../quantity/margins.ts'
+import type { Where } from './finding.ts'
+
+/** One pair with the gap it must keep, mm. */
+export interface Demand {
+  readonly pair: Pair
+  readonly limit: number
+}
+
+/** The tightest of several pairs, at every level, and what moves it. */
+export interface Tightest {
+  readonly demand: Demand
+  /** Gap of the tightest pair at nominal and at worst. */
+  readonly nominal: Gap
+  readonly worst: Gap
+  readonly margins: Margins
+  readonly contributions: readonly Contribution[]
+  readonly at: Where
+}
+
+/** Pairs whose worst margin is farther than this above the least cannot be the least at another level, mm, unless their spreads differ by more. */
+const near = 1
+
+/**
+ * The least margin over many pairs. At "worst" the least of lower bounds, at "settled" the least of upper bounds: a
+ * pair left out can only make the verdict more cautious in the first case and less hasty in the second.
+ */
+export function tightest(demands: readonly Demand[]): Tightest | undefined {
+  const sorted = demands.map((d) => ({ d, rough: roughly(d.pair) })).sort((a, b) => a.rough - b.rough)
+  let least = Number.POSITIVE_INFINITY
+  const judged: { d: Demand; worst: Gap }[] = []
+  for (const { d, rough } of sorted) {
+    if (rough - d.limit > least + near) continue
+    const worst = gapAt(d.pair, 'worst')
+    judged.push({ d, worst })
+    least = Math.min(least, worst.lo - d.limit)
+  }
+  const close = judged
+    .filter((j) => j.worst.lo - j.d.limit <= least + near)
+    .sort((a, b) => a.worst.lo - a.d.limit - (b.worst.lo - b.d.limit))
+  const [first] = close
+  if (!first) return undefined
+  const level = (name: 'nominal' | 'settled' | 'best') =>
+    Math.min(...close.map((j) => gapAt(j.d.pair, name).hi - j.d.limit))
+  const nominal = gapAt(first.d.pair, 'nominal')
+  const margins: Margins = {
+    worst: first.worst.lo - first.d.limit,
+    nominal: level('nominal'),
+    settled: level('settled'),
+    best: level('best'),
+  }
+  return {
+    demand: first.d,
+    nominal,
+    worst: first.worst,
+    margins: ordered(margins),
+    contributions: contributionsOf(first.d.pair, nominal),
+    at: whereOf(nominal),
+  }
+}
+
+/** Bounds that cross by rounding are set straight, so that worst ≤ nominal ≤ best and settled ≤ best. */
+function ordered(m: Margins): Margins {
+  const nominal = Math.max(m.worst, m.nominal)
+  const best = Math.max(nominal, m.settled, m.best)
+  return { worst: m.worst, nominal, settled: Math.max(m.worst, m.settled), best }
+}
+
+/** A lower bound of the gap that costs nothing: how far apart along the axis, less every doubt along it. */
+function roughly(pair: Pair): number {
+  const [a, b] = [heights(pair.a), heights(pair.b)]
+  const ahead = b.lo - a.hi
+  const behind = a.lo - b.hi
+  if (!pair.way) return Math.max(ahead, behind)
+  return pair.way === 'blade' ? ahead : behind
+}
+
+function heights(b: Body): { lo: number; hi: number } {
+  const s = b.shape
+  const doubt = (terms: readonly { gain: number; spread: { minus: number; plus: number } }[]) =>
+    terms.reduce((sum, t) => sum + Math.abs(t.gain) * Math.max(t.spread.minus, t.spread.plus), 0)
+  if (s.kind === 'pin') {
+    const r = s.radius.nominal + doubt(s.radius.terms) + doubt(s.z.terms)
+    return { lo: s.z.nominal - r, hi: s.z.nominal + r }
+  }
+  return { lo: s.z0.nominal - doubt(s.z0.terms), hi: s.z1.nominal + doubt(s.z1.terms) }
+}
+
+/** What each spread does to the gap of a pair on its own. */
+export function contributionsOf(pair: Pair, nominal: Gap): Contribution[] {
+  const base = (nominal.lo + nominal.hi) / 2
+  return spreadsOf(pair.a, pair.b).flatMap((s): Contribution[] => {
+    if (s.minus + s.plus === 0) return s.source === 'assumed' ? [contribution(s, 0, 0)] : []
+    const [a, b] = [gapWith(pair, s, -s.minus) - base, gapWith(pair, s, s.plus) - base]
+    const [down, up] = [Math.min(a, b, 0), Math.max(a, b, 0)]
+    return up - down < 1e-9 && s.source !== 'assumed' ? [] : [contribution(s, down, up)]
+  })
+}
+
+export function whereOf(g: Gap): Where {
+  const middle = point((g.p.x + g.q.x) / 2, (g.p.y + g.q.y) / 2)
+  return { z: g.z, theta: clock(middle), r: Math.hypot(middle.x, middle.y) }
+}

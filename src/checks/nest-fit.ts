@@ -1,0 +1,72 @@
+import { contributionsOf, marginsOf } from '../quantity/margins.ts'
+import { combine, exact, most, type Quantity, sub } from '../quantity/quantity.ts'
+import type { Part } from '../resolve/assembly.ts'
+import { fitClassOf, nestGap } from '../sled/fit.ts'
+import { nestJob } from '../sled/job.ts'
+import { type Finding, finding } from './finding.ts'
+import { reading } from './fixes.ts'
+import { mm } from './words.ts'
+import type { Check, World } from './world.ts'
+
+/** A part in its own nest is meant to touch: the fit class's own interval is judged, not the general clearance. */
+export const nestFit: Check = {
+  name: 'nest-fit',
+  title: 'Parts in their nests',
+  what: 'Whether each part goes into its own nest with the fit asked for, print error and part size at their worst.',
+  run: (world) =>
+    world.assembly.sleds.flatMap((sled) =>
+      world.assembly.parts
+        .filter((p) => p.sled === sled.id && p.goesIn === 'with-sled' && !p.contact)
+        .map((part) => judged(world, sled.id, part)),
+    ),
+}
+
+function judged(world: World, sledId: string, part: Part): Finding {
+  const sled = world.assembly.sleds.find((s) => s.id === sledId) as World['assembly']['sleds'][number]
+  const job = nestJob(world.assembly, sled, part)
+  const fit = fitClassOf(job)
+  const gap = nestGap(job)
+  // Diametral, as the classes are: the nest is drawn around the largest part, and each of its two faces may stand in.
+  const size = part.extent.halfU
+  const drawn = 2 * (most(size) + gap.value)
+  const printed: Quantity = combine([
+    [exact(drawn), 1],
+    [size, -2],
+    [sled.print.error, -2],
+  ])
+  const allowed = fit === 'press' || fit === 'snug' ? sled.print.fit.press.min : 0
+  const margin = sub(printed, exact(allowed))
+  const margins = marginsOf(margin)
+  const contributions = contributionsOf(margin)
+  const round = part.extent.round
+  return finding({
+    id: `nest-fit:${part.id}`,
+    check: 'nest-fit',
+    title: `${part.name} in its nest, ${fit} fit`,
+    value: printed.nominal,
+    limit: allowed,
+    unit: 'mm',
+    margins,
+    contributions,
+    at: {
+      z: part.ends.rear.nominal,
+      theta: part.across.facing,
+      r: Math.hypot(part.across.x.nominal, part.across.y.nominal),
+    },
+    parts: [part.id, `sleds/${sledId}`],
+    state: 'every state',
+    why: `${round ? 'Pocket' : 'Shelf'} drawn ${mm(drawn)} ${round ? 'across' : 'wide'}, part ${mm(2 * size.nominal)}, print error ±${mm(most(sled.print.error))} a face: ${mm(printed.nominal)} as drawn, ${mm(margins.worst + allowed)} at the worst; ${allowed < 0 ? `ribs give way down to ${mm(allowed)}` : 'it must go in by hand'}.`,
+    source: `${fit} fit: ${sled.print.source}`,
+    fix:
+      margins.worst >= 0
+        ? []
+        : [
+            {
+              text: `Draw the nest with ${mm(Math.ceil((gap.value - margins.worst / 2) * 100) / 100)} mm on each side.`,
+              path: job.path('gap'),
+              value: Math.ceil((gap.value - margins.worst / 2) * 100) / 100,
+            },
+            ...reading({ contributions, margins }),
+          ],
+  })
+}

@@ -1,0 +1,54 @@
+import type { Body } from '../body/body.ts'
+import { isThere } from '../body/there.ts'
+import type { BoreBody, Insertion, State } from '../resolve/assembly.ts'
+import { sectionsDuring } from '../resolve/insertions.ts'
+import type { World } from './world.ts'
+
+export interface Obstacles {
+  readonly bores: readonly BoreBody[]
+  readonly intrusions: readonly Body[]
+}
+
+/** What is around a unit in a state: bores and intrusions of the sections that are there. */
+export function around(world: World, state: State): Obstacles {
+  const { assembly } = world
+  const here = (section: string) => !state.without.has(`sections/${section}`)
+  const stays = (b: Body) => isThere(b.states, state.id) && !state.without.has(b.of)
+  return {
+    bores: assembly.bores.filter((b) => here(b.section) && isThere(b.body.states, state.id)),
+    intrusions: [
+      ...assembly.intrusions.filter((i) => here(i.section) && i.fitted === 'before').map((i) => i.body),
+      ...assembly.parts
+        .filter((p) => p.section !== undefined && here(p.section) && p.goesIn === 'before')
+        .flatMap((p) => p.bodies),
+    ].filter(stays),
+  }
+}
+
+/** What is there while something goes in: no section outside the mouth, and only what was fitted before. */
+export function during(world: World, insertion: Insertion): Obstacles {
+  const { assembly } = world
+  const sections = new Set(sectionsDuring(insertion, assembly.sections).map((s) => s.id))
+  const assembled = (b: Body) => isThere(b.states, 'assembly')
+  const earlier = assembly.insertions.filter((i) => i.order < insertion.order).map((i) => i.moves)
+  return {
+    bores: assembly.bores.filter((b) => sections.has(b.section) && assembled(b.body)),
+    intrusions: [
+      ...assembly.intrusions
+        .filter((i) => sections.has(i.section) && (i.fitted === 'before' || earlier.includes(i.body.id)))
+        .map((i) => i.body),
+      ...assembly.parts
+        .filter(
+          (p) =>
+            p.id !== insertion.moves &&
+            p.section !== undefined &&
+            sections.has(p.section) &&
+            (p.goesIn === 'before' || earlier.includes(p.id)),
+        )
+        .flatMap((p) => p.bodies),
+    ].filter(assembled),
+  }
+}
+
+/** Bores and intrusions in one list. */
+export const all = (o: Obstacles): Body[] => [...o.bores.map((b) => b.body), ...o.intrusions]

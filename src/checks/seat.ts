@@ -1,0 +1,127 @@
+import { contributionsOf, marginsOf } from '../quantity/margins.ts'
+import { combine, exact, type Quantity, sub } from '../quantity/quantity.ts'
+import type { Sled } from '../resolve/assembly.ts'
+import type { Step } from '../resolve/metal.ts'
+import { type Finding, finding } from './finding.ts'
+import { reading } from './fixes.ts'
+import { mm } from './words.ts'
+import type { Check, Result, World } from './world.ts'
+
+type SeatInput = NonNullable<Sled['input']['seats']>[number]
+
+/** Contacts that are meant: a face on a shoulder, a ring that centres in a bore. Only overlap beyond the fit counts. */
+export const seat: Check = {
+  name: 'seat',
+  title: 'Seats',
+  what: 'Contacts that are meant, judged by their fit class: an end face on a shoulder, a ring or body that centres in a bore.',
+  run: (world) =>
+    world.assembly.sleds.flatMap((sled) => (sled.input.seats ?? []).flatMap((s, i) => judged(world, sled, s, i))),
+}
+
+function judged(world: World, sled: Sled, s: SeatInput, i: number): Result[] {
+  const step = world.assembly.sections.flatMap((o) => o.steps).find((o) => o.id === s.against)
+  const id = `seat:${sled.id}:${s.id ?? i}`
+  const path = `sleds/${sled.id}/seats/${s.id ?? i}`
+  if (!step)
+    return [
+      {
+        id,
+        check: 'seat',
+        title: `Seat of ${sled.name}`,
+        parts: [`sleds/${sled.id}`],
+        missing: `a bore step called ${s.against}`,
+        path: `${path}/against`,
+        hint: 'Name the step as sections/<section>/<step>.',
+      },
+    ]
+  if (s.face === 'around') return around(sled, s, step, id)
+  return [face(world, sled, s, step, id)]
+}
+
+/** A ring in its bore: bore less ring, on the diameter, against what the fit class allows. */
+function around(sled: Sled, s: SeatInput, step: Step, id: string): Result[] {
+  const radius =
+    s.ring === undefined
+      ? Math.max(...sled.pieces.map((p) => p.radius))
+      : sled.rings.find((r) => r.id === s.ring)?.radius
+  if (radius === undefined || !step.r0) {
+    const lacking = radius === undefined ? `the ring ${s.ring}` : `the diameter of ${step.name}`
+    return [
+      {
+        id,
+        check: 'seat',
+        title: `Seat of ${sled.name} in ${step.name}`,
+        parts: [`sleds/${sled.id}`, step.id],
+        missing: lacking,
+        path: step.id,
+        hint: 'Measure it, or correct the seat.',
+      },
+    ]
+  }
+  const fit = s.fit ?? 'slide'
+  const gap = combine([
+    [step.r0, 2],
+    [exact(2 * radius), -1],
+    [sled.print.error, -2],
+  ])
+  const allowed = fit === 'press' || fit === 'snug' ? sled.print.fit.press.min : 0
+  return [
+    built(
+      sled,
+      step,
+      id,
+      `${fit} fit`,
+      gap,
+      allowed,
+      `Bore ${mm(2 * step.r0.nominal)} − ${s.ring === undefined ? 'sled' : 'ring'} ${mm(2 * radius)} = ${mm(gap.nominal)} on the diameter`,
+      `${fit} fit: ${sled.print.source}`,
+    ),
+  ]
+}
+
+/** A face on a shoulder: the sled sits where the metal stops it, so only how far that is from where it is drawn counts. */
+function face(world: World, sled: Sled, s: SeatInput, step: Step, id: string): Finding {
+  const gap = s.face === 'blade' ? sub(step.z0, sled.ends.blade) : sub(sled.ends.rear, step.z1)
+  const shift = world.assembly.thresholds['seat-shift']
+  return built(
+    sled,
+    step,
+    id,
+    'face on a shoulder',
+    gap,
+    -shift.value,
+    `Drawn ${mm(gap.nominal)} from the shoulder of ${step.name}; the sled may sit up to ${mm(shift.value)} off`,
+    `seat shift: ${shift.source}`,
+  )
+}
+
+function built(
+  sled: Sled,
+  step: Step,
+  id: string,
+  what: string,
+  gap: Quantity,
+  allowed: number,
+  why: string,
+  source: string,
+): Finding {
+  const margin = sub(gap, exact(allowed))
+  const margins = marginsOf(margin)
+  const contributions = contributionsOf(margin)
+  return finding({
+    id,
+    check: 'seat',
+    title: `${sled.name} in ${step.name}: ${what}`,
+    value: gap.nominal,
+    limit: allowed,
+    unit: 'mm',
+    margins,
+    contributions,
+    at: { z: (step.z0.nominal + step.z1.nominal) / 2, theta: 0, r: step.r0?.nominal ?? 0 },
+    parts: [`sleds/${sled.id}`, step.id],
+    state: 'every state',
+    why: `${why}; ${mm(margins.worst + allowed)} at the worst, ${mm(margins.worst)} to ${mm(margins.best)} is left.`,
+    source,
+    fix: margins.worst >= 0 ? [] : reading({ contributions, margins }),
+  })
+}

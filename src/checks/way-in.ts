@@ -1,0 +1,159 @@
+import type { Body } from '../body/body.ts'
+import { gapAt } from '../body/gap-at.ts'
+import { type Pair, pairOf } from '../body/pair.ts'
+import { shift } from '../quantity/quantity.ts'
+import type { Insertion } from '../resolve/assembly.ts'
+import { type Finding, finding } from './finding.ts'
+import { firstTouch, type Touch } from './first-touch.ts'
+import { gapFixes } from './fixes.ts'
+import { type Demand, type Tightest, tightest } from './group.ts'
+import { groupBy } from './group-by.ts'
+import { all, during, type Obstacles } from './obstacles.ts'
+import { isSeat } from './seats.ts'
+import { gapReason, mm } from './words.ts'
+import { type Check, unitOf, type World } from './world.ts'
+
+/** Parts that keep this much more than they need are not reported one by one, mm. */
+const worthTelling = 1
+
+/**
+ * Every move of the insertion list, straight: what moves is drawn out behind itself along its way, so that whatever
+ * it clears there it clears at every depth, at the faces and between them.
+ */
+export const wayIn: Check = {
+  name: 'way-in',
+  title: 'On the way in',
+  what: 'Straight insertion: the gap of what moves to everything it passes, with only what is there at that moment.',
+  run: (world) => world.assembly.insertions.flatMap((i) => ofInsertion(world, i)),
+}
+
+interface Moving {
+  /** What moves, or, for a tube drawn over it, what stays: the unit in the tube's own frame. */
+  readonly bodies: readonly Body[]
+  readonly obstacles: Obstacles
+  readonly heading: Insertion['heading']
+  readonly meant: (body: Body, obstacle: Body) => boolean
+}
+
+function ofInsertion(world: World, i: Insertion): Finding[] {
+  const moving = movingOf(world, i)
+  if (!moving || moving.bodies.length === 0) return []
+  const limit = world.assembly.thresholds.clearance
+  return [...groupBy(moving.bodies, (b) => b.of)].flatMap(([of, bodies]): Finding[] => {
+    const demands = bodies.flatMap((body) =>
+      all(moving.obstacles)
+        .filter((o) => !moving.meant(body, o))
+        .map((o): Demand => ({ pair: pairOf(body, o, moving.heading), limit: limit.value })),
+    )
+    const t = tightest(demands)
+    if (!t) return []
+    const main = of === i.moves || of.startsWith('sleds/')
+    if (!main && t.margins.worst > worthTelling) return []
+    const touch = t.margins.worst < 0 ? firstTouch(t.demand, bladeFace(moving)) : undefined
+    return [
+      finding({
+        id: `way-in:${i.id}:${of}`,
+        check: 'way-in',
+        title: `${(bodies[0] as Body).of.startsWith('sleds/') ? sledName(world, of) : (bodies[0] as Body).name} on the way in: ${t.demand.pair.b.name}`,
+        value: t.nominal.hi,
+        limit: limit.value,
+        unit: 'mm',
+        margins: t.margins,
+        contributions: t.contributions,
+        at: touch ? { ...t.at, z: touch.z } : t.at,
+        parts: [of, t.demand.pair.b.of],
+        state: i.name,
+        why: [gapReason(t), ...(touch ? [touchText(touch, t)] : []), ...largest(t)].join(' '),
+        source: `least clearance: ${limit.source}`,
+        fix: gapFixes(world, t, of),
+      }),
+    ]
+  })
+}
+
+const sledName = (world: World, of: string): string =>
+  world.assembly.sleds.find((s) => `sleds/${s.id}` === of)?.name ?? of
+
+function movingOf(world: World, i: Insertion): Moving | undefined {
+  const { assembly } = world
+  const [list, id] = i.moves.split('/') as [string, string]
+  const obstacles = during(world, i)
+  if (list === 'sleds') {
+    const sled = assembly.sleds.find((s) => s.id === id)
+    if (!sled) return undefined
+    const unit = unitOf(world, sled)
+    return {
+      bodies: [...unit.outside, ...unit.contents],
+      obstacles,
+      heading: i.heading,
+      meant: (b, o) => isSeat(sled, b, o),
+    }
+  }
+  if (list === 'parts') {
+    const part = assembly.parts.find((p) => p.id === i.moves)
+    const inside = assembly.sleds.flatMap((s) => {
+      const unit = unitOf(world, s)
+      return [...unit.outside, ...unit.contents]
+    })
+    const there = inside.filter((b) => b.of !== i.moves)
+    return (
+      part && {
+        bodies: part.bodies,
+        obstacles: { bores: obstacles.bores, intrusions: [...obstacles.intrusions, ...there] },
+        heading: i.heading,
+        meant: () => false,
+      }
+    )
+  }
+  // A tube drawn over a unit that stands still: seen from the tube, the unit travels the other way.
+  const own = {
+    bores: assembly.bores.filter((b) => b.section === id),
+    intrusions: assembly.intrusions.filter((x) => x.section === id && x.fitted === 'before').map((x) => x.body),
+  }
+  const units = assembly.sleds.map((s) => unitOf(world, s))
+  const meant = (b: Body, o: Body) => assembly.sleds.some((s) => isSeat(s, b, o))
+  return {
+    bodies: units.flatMap((u) => [...u.outside, ...u.contents]),
+    obstacles: own,
+    heading: i.heading === 'blade' ? 'rear' : 'blade',
+    meant,
+  }
+}
+
+/** Nominal height of the moving unit's blade-side face, which tells the depth. */
+function bladeFace(m: Moving): number {
+  return Math.max(...m.bodies.map((b) => (b.shape.kind === 'pin' ? b.shape.z : b.shape.z1).nominal))
+}
+
+function touchText(touch: Touch, t: Tightest): string {
+  const by = touch.overlap > 0 ? `overlapping by up to ${mm(touch.overlap)}` : 'too close'
+  return `Pushed in, it first comes ${touch.overlap > 0 ? 'against it' : 'too near to it'} at depth ${touch.depth.toFixed(1)} mm (blade-side face), at z ${touch.z.toFixed(1)}, ${by} at z ${t.at.z.toFixed(1)}.`
+}
+
+/** The largest diameter of a round body that would pass, at the worst of all intervals. */
+function largest(t: Tightest): string[] {
+  const s = t.demand.pair.a.shape
+  if (t.margins.worst >= 0 || s.kind !== 'round') return []
+  const d = largestPassing(t.demand.pair, t.demand.limit)
+  return d === undefined
+    ? ['Nothing of any width passes there.']
+    : [`The widest that would pass is ${mm(d)} in diameter.`]
+}
+
+export function largestPassing(pair: Pair, limit: number): number | undefined {
+  const s = pair.a.shape
+  if (s.kind !== 'round') return undefined
+  const r = Math.max(s.r0.nominal, s.r1.nominal)
+  const passes = (k: number): boolean => {
+    const shape = { ...s, r0: shift(s.r0, k - r), r1: shift(s.r1, k - r) }
+    return gapAt({ ...pair, a: { ...pair.a, shape } }, 'worst').lo >= limit - 1e-9
+  }
+  let [lo, hi] = [0.01, r]
+  if (!passes(lo)) return undefined
+  for (let n = 0; n < 30; n++) {
+    const middle = (lo + hi) / 2
+    if (passes(middle)) lo = middle
+    else hi = middle
+  }
+  return Math.floor(2 * lo * 100) / 100
+}

@@ -1,0 +1,53 @@
+import type { Plan } from '../../geometry/plan/plan.ts'
+import type { Body } from '../body/body.ts'
+import type { Assembly, Sled, State } from '../resolve/assembly.ts'
+import { sledBodies } from '../sled/envelope.ts'
+import { planSled } from '../sled/plan-sled.ts'
+import type { Finding, NotChecked } from './finding.ts'
+
+/** What a check sees. Plans and outsides are made once and shared. */
+export interface World {
+  readonly assembly: Assembly
+  readonly plans: ReadonlyMap<string, Plan>
+  /** The outside of each sled as bodies. */
+  readonly outsides: ReadonlyMap<string, readonly Body[]>
+  /** The states to look at. */
+  readonly states: readonly State[]
+}
+
+export type Result = Finding | NotChecked
+
+/** A check: its name, what it looks at, and how. Adding one is this file's neighbour and a line in `checks.ts`. */
+export interface Check {
+  readonly name: string
+  readonly title: string
+  /** In a sentence, for lists and help. */
+  readonly what: string
+  readonly run: (world: World) => Result[]
+}
+
+/** The world of an assembly; `state` narrows it to one state. */
+export function worldOf(assembly: Assembly, state?: string): World {
+  const plans = new Map(assembly.sleds.map((s) => [s.id, planSled(assembly, s)]))
+  const outsides = new Map(assembly.sleds.map((s) => [s.id, sledBodies(s, plans.get(s.id) as Plan)]))
+  return {
+    assembly,
+    plans,
+    outsides,
+    states: state === undefined ? assembly.states : assembly.states.filter((s) => s.id === state),
+  }
+}
+
+/** All that moves as one with a sled: its own outside and everything laid into it. */
+export interface Unit {
+  readonly sled: Sled
+  readonly outside: readonly Body[]
+  readonly contents: readonly Body[]
+}
+
+export function unitOf(world: World, sled: Sled): Unit {
+  const contents = world.assembly.parts
+    .filter((p) => p.sled === sled.id && p.goesIn === 'with-sled')
+    .flatMap((p) => p.bodies)
+  return { sled, outside: world.outsides.get(sled.id) ?? [], contents }
+}

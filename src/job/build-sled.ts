@@ -1,0 +1,84 @@
+import { buildBody, type Kernel } from '../../geometry/kernel/manifold.ts'
+import { type GateReport, gate } from '../../geometry/mesh/gate.ts'
+import type { Mesh } from '../../geometry/mesh/mesh.ts'
+import { stl } from '../../geometry/mesh/stl.ts'
+import { leastFacets } from '../../geometry/plan/facets.ts'
+import type { Plan } from '../../geometry/plan/plan.ts'
+import { planBounds } from '../../geometry/plan/plan-bounds.ts'
+import { bad, good, type Outcome, type Problem, problem } from '../problem/problem.ts'
+import type { Assembly, Sled } from '../resolve/assembly.ts'
+import { planSled } from '../sled/plan-sled.ts'
+
+/** One printed body, ready to leave as a file. */
+export interface PrintedBody {
+  readonly id: string
+  readonly name: string
+  readonly mesh: Mesh
+  readonly report: GateReport
+}
+
+export interface BuiltSled {
+  readonly sled: Sled
+  readonly plan: Plan
+  readonly bodies: readonly PrintedBody[]
+}
+
+/** The sled of an assembly as closed meshes that passed the gate. Fails with what is wrong, named by item and input. */
+export function buildSled(
+  kernel: Kernel,
+  assembly: Assembly,
+  sledId: string,
+  facets = leastFacets,
+): Outcome<BuiltSled> {
+  const sled = assembly.sleds.find((s) => s.id === sledId)
+  if (!sled)
+    return bad(
+      problem(
+        'unknown-reference',
+        'sleds',
+        sledId,
+        assembly.sleds.map((s) => s.id).join(', ') || 'a sled whose bores are all measured',
+        'Name one of the sleds.',
+      ),
+    )
+  const plan = planSled(assembly, sled)
+  const problems: Problem[] = []
+  const bodies = plan.bodies.flatMap((body): PrintedBody[] => {
+    const built = buildBody(kernel, body, facets)
+    if (!built.ok) {
+      problems.push(
+        ...built.faults.map((f) =>
+          problem(
+            'solid-failed',
+            whereTyped(plan, f.item),
+            f.what,
+            'dimensions a solid can be made from',
+            'Correct this dimension.',
+          ),
+        ),
+      )
+      return []
+    }
+    const report = gate(built.mesh, { shells: 1, bounds: planBounds(body) })
+    problems.push(
+      ...report.faults.map((fault) =>
+        problem('solid-failed', `sleds/${sled.id}`, fault, 'one closed body of the planned size', hint(fault)),
+      ),
+    )
+    return [{ id: body.id, name: body.name, mesh: built.mesh, report }]
+  })
+  return problems.length > 0 ? { ok: false, problems } : good({ sled, plan, bodies })
+}
+
+function whereTyped(plan: Plan, item: string): string {
+  const found = plan.bodies.flatMap((b) => b.items).find((x) => x.id === item)
+  return found?.dimensions[0]?.path ?? item
+}
+
+function hint(fault: string): string {
+  if (fault.includes('pieces'))
+    return 'A nest cuts the sled through: make it narrower or shallower, or leave more wall at the ends.'
+  return 'Change a dimension of the sled a little and try again.'
+}
+
+export const stlOf = (body: PrintedBody): Uint8Array<ArrayBuffer> => stl(body.mesh, body.name)

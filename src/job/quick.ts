@@ -1,0 +1,171 @@
+import type { Presets } from '../presets/presets.ts'
+import type { Outcome } from '../problem/problem.ts'
+import { checkProject } from '../project/read.ts'
+import type { BodyInput, PartInput } from '../project/schema/part.ts'
+import type { Project, ProjectInput } from '../project/schema/project.ts'
+import type { QuantityInput } from '../project/schema/quantity.ts'
+import { type Answer, answer } from './answer.ts'
+
+/** What the quick check asks for: one bore, and what shall go in. Sizes in any form a project takes. */
+export interface QuickInput {
+  readonly bore: QuantityInput
+  readonly depth: QuantityInput
+  /** Thread at the mouth, and how deep it goes. */
+  readonly thread?: string
+  readonly threadLength?: number
+  /** A preset's id, or diameter and length. */
+  readonly cell: string | { readonly diameter: QuantityInput; readonly length: QuantityInput }
+  readonly speaker?: string | { readonly diameter: QuantityInput; readonly length: QuantityInput }
+  readonly board?:
+    | string
+    | { readonly width: QuantityInput; readonly height: QuantityInput; readonly length: QuantityInput }
+  /** Wires along the sled; 4 of 26 AWG where left out. */
+  readonly wires?: number
+}
+
+export interface QuickAnswer {
+  readonly project: Project
+  readonly layout: Layout
+  readonly answer: Answer
+}
+
+/** Where the board sits: over the cell, or behind it along the axis. */
+export type Layout = 'over the cell' | 'in line'
+
+/** Distances of the usual layout, mm; common practice, no source. All of them can be changed in the full job. */
+const usual = {
+  mouth: 1,
+  endWall: 2,
+  bulkhead: 3,
+  rearContact: 5,
+  bladeContact: 2.25,
+  cellToOutside: 0.6,
+  boardToCell: 1.95,
+  threadLength: 8,
+  closure: 100,
+}
+
+/**
+ * The quick check: lays the parts out from the mouth (speaker, contact, cell, contact), the board over the cell where
+ * that holds and in line where it does not, and judges it like any other project. Fails with what is wrong in the
+ * numbers typed.
+ */
+export function quickCheck(input: QuickInput, presets: Presets): Outcome<QuickAnswer> {
+  const tried = (['over the cell', 'in line'] as const)
+    .slice(input.board === undefined ? 1 : 0)
+    .map((layout) => one(input, layout, presets))
+  const [first, second] = tried
+  if (first?.ok && second?.ok) return rank(second.value.answer) > rank(first.value.answer) ? second : first
+  return first?.ok ? first : (second ?? (first as Outcome<QuickAnswer>))
+}
+
+const rank = (a: Answer): number =>
+  ['clash', 'unsure', 'clear'].indexOf(a.verdict) * 1000 +
+  Math.min(0, ...a.findings.filter((f) => f.status === 'clash').map((f) => f.margin.worst))
+
+function one(input: QuickInput, layout: Layout, presets: Presets): Outcome<QuickAnswer> {
+  const read = checkProject(quickProject(input, layout))
+  if (!read.ok) return read
+  const judged = answer(read.value.project, presets)
+  return judged.ok ? { ok: true, value: { project: read.value.project, layout, answer: judged.value } } : judged
+}
+
+/** The quick check's numbers as a project, from which a full job can grow. */
+export function quickProject(input: QuickInput, layout: Layout): ProjectInput {
+  const speakerEnd =
+    input.speaker === undefined
+      ? usual.mouth + usual.endWall
+      : { of: 'parts/speaker', end: 'blade' as const, by: usual.bulkhead }
+  const parts: PartInput[] = [
+    ...(input.speaker === undefined ? [] : [round('speaker', 'speaker', input.speaker, usual.mouth + usual.endWall)]),
+    round(
+      'cell',
+      'cell',
+      input.cell,
+      typeof speakerEnd === 'number'
+        ? speakerEnd + usual.rearContact
+        : { ...speakerEnd, by: usual.bulkhead + usual.rearContact },
+    ),
+    contact('rear-contact', 'contact-coil', 'rear', speakerEnd),
+    contact('blade-contact', 'contact-leaf', 'blade'),
+    ...(input.board === undefined ? [] : [board(input.board, layout)]),
+  ]
+  const cell = parts.find((p) => p.id === 'cell') as PartInput
+  if (layout === 'over the cell' && input.board !== undefined)
+    cell.at = { ...cell.at, across: { pushed: 180, gap: usual.cellToOutside } }
+  return {
+    format: 'sledwright',
+    version: 1,
+    job: [{ id: 'job', name: 'Quick check' }],
+    hilts: [{ id: 'hilt', name: 'Hilt' }],
+    sections: [
+      {
+        id: 'tube',
+        name: 'tube',
+        length: input.depth,
+        bore: [
+          ...(input.thread
+            ? [
+                {
+                  id: 'mouth',
+                  name: 'mouth thread',
+                  kind: 'threaded' as const,
+                  thread: input.thread,
+                  length: input.threadLength ?? usual.threadLength,
+                },
+              ]
+            : []),
+          { id: 'bore', name: 'bore', diameter: input.bore },
+        ],
+      },
+      {
+        id: 'end',
+        name: 'end of the bore',
+        length: usual.closure,
+        bore: [{ id: 'closed', name: 'end of the bore', kind: 'solid' }],
+      },
+    ],
+    sleds: [{ id: 'sled', name: 'sled' }],
+    insertions: [{ id: 'in', name: 'sled in', moves: 'sleds/sled', through: { of: 'sections/tube', end: 'rear' } }],
+    parts,
+    wires:
+      (input.wires ?? 4) > 0
+        ? [{ id: 'wires', name: 'wires', preset: 'wire-26-silicone', count: input.wires ?? 4 }]
+        : [],
+  }
+}
+
+type Z = NonNullable<NonNullable<PartInput['at']>['z']>
+
+function round(
+  id: string,
+  kind: PartInput['kind'],
+  given: string | { diameter: QuantityInput; length: QuantityInput },
+  z: Z,
+): PartInput {
+  const size = typeof given === 'string' ? { preset: given } : { body: { shape: 'cylinder', ...given } as BodyInput }
+  return { id, name: id, kind, ...size, at: { z } }
+}
+
+function contact(id: string, preset: string, end: 'rear' | 'blade', z?: Z): PartInput {
+  return {
+    id,
+    name: end === 'rear' ? 'rear contact' : 'front contact',
+    kind: 'contact',
+    preset,
+    presses: { part: 'parts/cell', end },
+    at: { ...(z === undefined ? {} : { z }) },
+  }
+}
+
+function board(given: NonNullable<QuickInput['board']>, layout: Layout): PartInput {
+  const size = typeof given === 'string' ? { preset: given } : { body: { shape: 'box', ...given } as BodyInput }
+  const at: PartInput['at'] =
+    layout === 'over the cell'
+      ? {
+          z: { of: 'parts/cell', end: 'rear', by: 2 },
+          across: { beside: 'parts/cell', theta: 0, gap: usual.boardToCell },
+        }
+      : { z: { of: 'parts/cell', end: 'blade', by: usual.bladeContact + usual.bulkhead } }
+  return { id: 'board', name: 'board', kind: 'board', ...size, at }
+}

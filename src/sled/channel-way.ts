@@ -1,0 +1,73 @@
+import { widestChannel } from '../../geometry/packing/channel.ts'
+import { sectionOf } from '../../geometry/plan/cross-section.ts'
+import { type PlanItem, planSpan } from '../../geometry/plan/plan.ts'
+import { nearest } from '../../geometry/region/edge-distance.ts'
+import { clock, distance, type Point, polar } from '../../geometry/region/point.ts'
+import type { Region } from '../../geometry/region/region.ts'
+
+/**
+ * How the wires run: in a round way with walls about it; in a groove open to the outside; or merged into the nests
+ * they pass, where nothing else is left.
+ */
+export interface Way {
+  readonly style: 'round' | 'groove' | 'merged'
+  readonly theta: number
+  readonly r: number
+  /** For a merged way: where the nearest nest is. */
+  readonly towards?: Point
+}
+
+export interface WayAsk {
+  readonly R: number
+  readonly width: number
+  readonly wall: number
+  /** What is cut out of the sled along the way. */
+  readonly cuts: readonly PlanItem[]
+  /** What lies in it. */
+  readonly contents: readonly Region[]
+}
+
+/** The best straight way for a bundle, in the order round, groove, merged. */
+export function wayFor(ask: WayAsk): Way {
+  const { R, width, wall } = ask
+  const pockets = ask.cuts.flatMap((c) => sectionOf(c.solid) ?? [])
+  const walled = widestChannel(R, pockets, wall)
+  if (walled.r >= width / 2) return { style: 'round', ...polarOf(walled.c) }
+  const groove = bestGroove(ask, pockets)
+  if (groove !== undefined) return { style: 'groove', theta: groove, r: R - width / 2 }
+  const free = widestChannel(R, ask.contents)
+  const nest = nearestOf(pockets, free.c)
+  return { style: 'merged', ...polarOf(free.c), ...(nest ? { towards: nest } : {}) }
+}
+
+function polarOf(p: Point): { theta: number; r: number } {
+  const r = Math.hypot(p.x, p.y)
+  return { theta: r > 1e-6 ? Number(clock(p).toFixed(2)) : 0, r: Number(r.toFixed(3)) }
+}
+
+/** The clock angle at which a groove keeps most distance from every pocket; undefined where none keeps a wall. */
+function bestGroove(ask: WayAsk, pockets: readonly Region[]): number | undefined {
+  const { R, width, wall } = ask
+  let best: { theta: number; free: number } | undefined
+  for (let theta = 0; theta < 360; theta += 2) {
+    const c = polar(R - width / 2, theta)
+    const free = Math.min(R, ...pockets.map((p) => (p.contains(c) ? -1 : distance(c, nearestOn(p, c)))))
+    if (!best || free > best.free + 1e-9) best = { theta, free }
+  }
+  return best && best.free >= width / 2 + wall ? best.theta : undefined
+}
+
+function nearestOf(regions: readonly Region[], p: Point): Point | undefined {
+  return regions
+    .map((r) => (r.contains(p) ? p : nearestOn(r, p)))
+    .reduce<Point | undefined>((a, b) => (a && distance(a, p) <= distance(b, p) ? a : b), undefined)
+}
+
+function nearestOn(region: Region, p: Point): Point {
+  return region.edges.map((e) => nearest(e, p)).reduce((a, b) => (distance(a, p) <= distance(b, p) ? a : b))
+}
+
+/** The items of a list that a stretch of the axis passes. */
+export function along(items: readonly PlanItem[], z0: number, z1: number): PlanItem[] {
+  return items.filter(({ op, solid }) => op === 'cut' && planSpan(solid).z1 > z0 && planSpan(solid).z0 < z1)
+}

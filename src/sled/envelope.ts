@@ -1,0 +1,33 @@
+import { slabsOf } from '../../geometry/plan/cross-section.ts'
+import type { Plan } from '../../geometry/plan/plan.ts'
+import type { Body } from '../body/body.ts'
+import { exact, type Quantity } from '../quantity/quantity.ts'
+import type { Sled } from '../resolve/assembly.ts'
+
+/**
+ * The sled's outside as bodies for the checks: its plan cut into stretches of one cross-section. The print error
+ * swells every face; what moves the sled along the hilt moves them all.
+ */
+export function sledBodies(sled: Sled, plan: Plan): Body[] {
+  const along = (z: number): Quantity => ({ nominal: z, terms: sled.ends.rear.terms })
+  const of = `sleds/${sled.id}`
+  return plan.bodies.flatMap((body) =>
+    slabsOf(body.items).map((slab, i): Body => {
+      const form = slab.region.form
+      const place = { z0: along(slab.z0), z1: along(slab.z1) }
+      const name = `${sled.name} at z ${slab.z0.toFixed(1)}–${slab.z1.toFixed(1)}`
+      const shape: Body['shape'] =
+        form.kind === 'disc'
+          ? {
+              kind: 'round',
+              x: exact(form.c.x),
+              y: exact(form.c.y),
+              r0: exact(slab.taper?.r0 ?? form.r),
+              r1: exact(slab.taper?.r1 ?? form.r),
+              ...place,
+            }
+          : { kind: 'outline', region: slab.region, ...place }
+      return { id: `${of}/${body.id}-${i}`, of, name, shape, swell: sled.print.error }
+    }),
+  )
+}

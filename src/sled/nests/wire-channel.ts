@@ -1,0 +1,144 @@
+import type { Dimension, PlanItem } from '../../../geometry/plan/plan.ts'
+import { type Point, polar } from '../../../geometry/region/point.ts'
+import type { Region } from '../../../geometry/region/region.ts'
+import { realise } from '../../body/realise.ts'
+import { at } from '../../quantity/level.ts'
+import { most } from '../../quantity/quantity.ts'
+import type { Assembly, Sled } from '../../resolve/assembly.ts'
+import { along, type Way, wayFor } from '../channel-way.ts'
+import { derived, dimension } from '../dimensions.ts'
+import { beyond, nestJob } from '../job.ts'
+import { ownEnd } from './speaker-ring.ts'
+
+type ChannelInput = NonNullable<Sled['input']['channels']>[number]
+
+/** Straight ways for the wires: as typed, or one where the nests leave room for all bundles together. */
+export function wireChannels(assembly: Assembly, sled: Sled, cuts: readonly PlanItem[]): PlanItem[] {
+  const typed = sled.input.channels ?? []
+  if (typed.length > 0) return typed.flatMap((c) => typedChannel(sled, c))
+  const width = widthNeeded(assembly, sled)
+  if (width <= 0) return []
+  const { z0, z1 } = stretch(assembly, sled)
+  const R = Math.min(...sled.pieces.map((p) => p.radius))
+  const way = wayFor({
+    R,
+    width,
+    wall: sled.print.leastWall,
+    cuts: along(cuts, z0, z1).filter((c) => !isEndSpeaker(assembly, sled, c.by)),
+    contents: contentRegions(assembly, sled),
+  })
+  const path = (field: string) => `sleds/${sled.id}/channels/wires/${field}`
+  const dimensions = [
+    derived('channel width', width, path('width'), 'all bundles, their play and the print error'),
+    derived('channel angle', way.theta, path('theta'), 'where the nests leave most room', '°'),
+  ]
+  return channelItems(sled, 'wires', way, width, { z0, z1 }, dimensions)
+}
+
+/** Diameter for all bundles of this sled in one channel, as drawn. */
+export function widthNeeded(assembly: Assembly, sled: Sled): number {
+  const own = assembly.wires.filter((w) => w.sled === sled.id).map((w) => most(w.diameter))
+  if (own.length === 0) return 0
+  const sorted = own.sort((a, b) => b - a)
+  const packed = Math.sqrt(own.reduce((sum, d) => sum + d ** 2, 0) / 0.6)
+  const bundle =
+    own.length === 1 ? (sorted[0] as number) : Math.max(packed, (sorted[0] as number) + (sorted[1] as number))
+  return Math.ceil((bundle + assembly.thresholds['wire-gap'].value + 2 * most(sled.print.error)) * 20 - 1e-6) / 20
+}
+
+/** The cross-sections of everything on the sled, at its largest, whatever its height. */
+export function contentRegions(assembly: Assembly, sled: Sled): Region[] {
+  return assembly.parts
+    .filter((p) => p.sled === sled.id && p.goesIn === 'with-sled' && ownEnd(nestJob(assembly, sled, p)) === undefined)
+    .flatMap((p) => p.bodies.map((b) => realise(b, (q, tight) => (tight === 0 ? q.nominal : at(q, tight, 'worst')))))
+    .flatMap((s) => (s.kind === 'prism' ? [s.region] : []))
+}
+
+/** The air behind an end speaker may open into the channel: its wires come through there. */
+function isEndSpeaker(assembly: Assembly, sled: Sled, id: string): boolean {
+  const part = assembly.parts.find((p) => p.id === id)
+  return part !== undefined && ownEnd(nestJob(assembly, sled, part)) !== undefined
+}
+
+/** The whole sled, but not past a speaker at an end: its own wires come from behind it. */
+function stretch(assembly: Assembly, sled: Sled): { z0: number; z1: number } {
+  let [z0, z1] = [sled.ends.rear.nominal - beyond, sled.ends.blade.nominal + beyond]
+  for (const p of assembly.parts.filter((o) => o.sled === sled.id && o.goesIn === 'with-sled')) {
+    const end = ownEnd(nestJob(assembly, sled, p))
+    if (end === 'rear') z0 = Math.max(z0, p.ends.blade.nominal)
+    if (end === 'blade') z1 = Math.min(z1, p.ends.rear.nominal)
+  }
+  return { z0, z1 }
+}
+
+function typedChannel(sled: Sled, c: ChannelInput): PlanItem[] {
+  const path = (field: string) => `sleds/${sled.id}/channels/${c.id}/${field}`
+  const width = dimension('channel width', c.width, 4, path('width'), 'common practice, no source')
+  const R = Math.min(...sled.pieces.map((p) => p.radius))
+  const r =
+    c.r === undefined
+      ? derived(
+          'channel radius',
+          c.open ? R - width.value / 2 : R - sled.print.leastWall - width.value / 2,
+          path('r'),
+          'as far out as the wall allows',
+        )
+      : dimension('channel radius', c.r, c.r, path('r'), '')
+  const number = (p: ChannelInput['from']): number | undefined => (typeof p === 'number' ? p : undefined)
+  const span = {
+    z0: number(c.from) ?? sled.ends.rear.nominal - beyond,
+    z1: number(c.to) ?? sled.ends.blade.nominal + beyond,
+  }
+  return channelItems(
+    sled,
+    c.id,
+    { style: c.open ? 'groove' : 'round', theta: c.theta, r: r.value },
+    width.value,
+    span,
+    [width, r],
+  )
+}
+
+function channelItems(
+  sled: Sled,
+  id: string,
+  way: Way,
+  width: number,
+  span: { z0: number; z1: number },
+  dimensions: readonly Dimension[],
+): PlanItem[] {
+  const own = `sleds/${sled.id}/channels/${id}`
+  const base = { op: 'cut' as const, by: `sleds/${sled.id}`, nest: 'wire channel', dimensions }
+  const c = polar(way.r, way.theta)
+  const bore: PlanItem = {
+    ...base,
+    id: own,
+    solid: { shape: 'cylinder', x: c.x, y: c.y, ...span, r0: width / 2, r1: width / 2 },
+  }
+  if (way.style === 'groove')
+    return [
+      bore,
+      { ...base, id: `${own}/mouth`, solid: slot(c, polar(way.r + width + beyond, way.theta), width, span) },
+    ]
+  if (way.style === 'merged' && way.towards && Math.hypot(way.towards.x - c.x, way.towards.y - c.y) > 0.01) {
+    const [dx, dy] = [way.towards.x - c.x, way.towards.y - c.y]
+    const d = Math.hypot(dx, dy)
+    const into = { x: way.towards.x + (0.5 * dx) / d, y: way.towards.y + (0.5 * dy) / d }
+    return [bore, { ...base, id: `${own}/join`, solid: slot(c, into, width * 0.8, span) }]
+  }
+  return [bore]
+}
+
+/** A box from one point of the cross-section to another. */
+function slot(from: Point, to: Point, width: number, span: { z0: number; z1: number }): PlanItem['solid'] {
+  const [dx, dy] = [to.x - from.x, to.y - from.y]
+  return {
+    shape: 'box',
+    x: (from.x + to.x) / 2,
+    y: (from.y + to.y) / 2,
+    ...span,
+    width,
+    height: Math.hypot(dx, dy),
+    facing: (Math.atan2(dy, dx) * 180) / Math.PI,
+  }
+}
