@@ -130,7 +130,10 @@ function searched(a: Solid, b: Solid): Gap {
       continue
     }
     const splitA = !isStraight(a) && (isStraight(b) || node.a.z1 - node.a.z0 >= node.b.z1 - node.b.z0)
-    for (const half of halves(splitA ? node.a : node.b)) splitA ? take(half, node.b) : take(node.a, half)
+    for (const half of halves(splitA ? node.a : node.b)) {
+      if (splitA) take(half, node.b)
+      else take(node.a, half)
+    }
   }
   const left = open.reduce((least, n) => Math.min(least, n.lo), settled)
   return { ...best, lo: Math.min(left, best.hi) }

@@ -154,7 +154,7 @@ function contact(id: string, preset: string, end: 'rear' | 'blade', z?: Z): Part
     kind: 'contact',
     preset,
     presses: { part: 'parts/cell', end },
-    at: { ...(z === undefined ? {} : { z }) },
+    at: z === undefined ? {} : { z },
   }
 }
 

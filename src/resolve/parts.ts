@@ -8,7 +8,7 @@ import { type Extent, extentOf } from './extent.ts'
 import { turned } from './features.ts'
 import type { Ends, Heights } from './heights.ts'
 import type { Section } from './metal.ts'
-import type { BlockPiece, Local, Piece } from './part-body.ts'
+import type { BlockPiece, Piece } from './part-body.ts'
 import { contactOf, type PartSizes } from './part-heights.ts'
 import { quantityOf } from './quantity.ts'
 
