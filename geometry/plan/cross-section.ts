@@ -33,11 +33,18 @@ export function slabsOf(items: readonly PlanItem[]): Slab[] {
     const slab = slabAt(items, z0, z1)
     if (!slab) continue
     const last = slabs.at(-1)
-    if (last && !slab.taper && last.z1 === z0 && last.items.join() === slab.items.join())
-      slabs[slabs.length - 1] = { ...last, z1 }
+    if (last && last.z1 === z0 && alike(last, slab)) slabs[slabs.length - 1] = { ...last, z1 }
     else slabs.push(slab)
   }
   return slabs
+}
+
+/** Two stretches that are one: the same items make them, or both are the same plain disc. */
+function alike(a: Slab, b: Slab): boolean {
+  if (a.taper || b.taper) return false
+  const [f, g] = [a.region.form, b.region.form]
+  if (f.kind === 'disc' && g.kind === 'disc') return f.r === g.r && f.c.x === g.c.x && f.c.y === g.c.y
+  return a.items.join() === b.items.join()
 }
 
 function slabAt(items: readonly PlanItem[], z0: number, z1: number): Slab | undefined {

@@ -1,4 +1,5 @@
 import { split } from './carve.ts'
+import { discPolygon, polygonPolygon } from './convex-gap.ts'
 import { type Edge, pointAt } from './edge.ts'
 import { between, type Link, link, nearer, nearest } from './edge-distance.ts'
 import { distance, type Point, point } from './point.ts'
@@ -12,12 +13,51 @@ import type { Form, Region } from './region.ts'
 export function planarGap(a: Region, b: Region): Link {
   const simple = closed(a.form, b.form)
   if (simple) return simple
+  const apart = edgeGap(a, b)
+  // Boundaries that nowhere meet: apart, or one inside the other.
+  if (apart.d > touching && !holds(b, a) && !holds(a, b)) return apart
   const depth = overlap(a, b)
-  if (depth && depth.d > 1e-9) return { d: -depth.d, p: depth.p, q: depth.q }
-  let best: Link = link(a.core, b.core)
-  best = { ...best, d: Number.POSITIVE_INFINITY }
-  for (const e of a.edges) for (const f of b.edges) best = nearer(best, between(e, f))
+  return depth && depth.d > touching ? { d: -depth.d, p: depth.p, q: depth.q } : apart
+}
+
+/** Closer than this, boundaries touch, mm. */
+const touching = 1e-9
+
+/** Whether a region lies around any piece of another's boundary. */
+const holds = (outer: Region, inner: Region): boolean => inner.edges.some((e) => outer.contains(pointAt(e, 0.5)))
+
+/** The shortest link between two boundaries. Pairs of pieces whose holding circles are farther apart are left out. */
+function edgeGap(a: Region, b: Region): Link {
+  let best: Link = { d: Number.POSITIVE_INFINITY, p: a.core, q: b.core }
+  for (const e of a.edges) {
+    const he = holdOf(e)
+    for (const f of b.edges) {
+      const hf = holdOf(f)
+      if (Math.hypot(he.x - hf.x, he.y - hf.y) - he.r - hf.r < best.d) best = nearer(best, between(e, f))
+    }
+  }
   return best
+}
+
+interface Hold {
+  readonly x: number
+  readonly y: number
+  readonly r: number
+}
+
+const held = new WeakMap<Edge, Hold>()
+
+/** A circle that holds an edge. */
+function holdOf(e: Edge): Hold {
+  let found = held.get(e)
+  if (!found) {
+    const m = pointAt(e, 0.5)
+    const whole = e.kind === 'arc' && e.sweep > Math.PI
+    const c = whole ? e.c : m
+    found = { x: c.x, y: c.y, r: whole ? e.r : distance(m, pointAt(e, 0)) }
+    held.set(e, found)
+  }
+  return found
 }
 
 /** A quick lower bound from the holding circles; −Infinity where nothing can be said. */
@@ -27,13 +67,18 @@ export function roughGap(a: Region, b: Region): number {
 
 function closed(a: Form, b: Form): Link | undefined {
   if (a.kind === 'disc' && b.kind === 'disc') return discDisc(a.c, a.r, b.c, b.r)
+  if (a.kind === 'disc' && b.kind === 'polygon') return discPolygon(a.c, a.r, b.points)
+  if (a.kind === 'polygon' && b.kind === 'disc') return flip(discPolygon(b.c, b.r, a.points))
+  if (a.kind === 'polygon' && b.kind === 'polygon') return polygonPolygon(a.points, b.points)
   if (b.kind === 'outside') return inBore(a, b.c, b.r)
   if (a.kind === 'outside') {
     const l = inBore(b, a.c, a.r)
-    return l && { d: l.d, p: l.q, q: l.p }
+    return l && flip(l)
   }
   return undefined
 }
+
+const flip = (l: Link): Link => ({ d: l.d, p: l.q, q: l.p })
 
 function discDisc(c: Point, r: number, e: Point, s: number): Link {
   const d = distance(c, e)

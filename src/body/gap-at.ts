@@ -33,9 +33,32 @@ function search(pair: Pair, level: Level, open: readonly Spread[], fixed: Fixed)
 }
 
 function evaluate(pair: Pair, level: Level, fixed: Fixed): Gap {
-  const pick: Pick = (q, tight) => valueAt(q, tight, level, fixed, pair.shared)
   const grow = level === 'nominal' ? 0 : doubt(pair, level, fixed)
+  if (fixed.size === 0 && pair.shared.size === 0)
+    return between(grown(atLevel(pair.a, level), grow), atLevel(pair.b, level), pair.way)
+  const pick: Pick = (q, tight) => valueAt(q, tight, level, fixed, pair.shared)
   return between(realise(pair.a, pick, grow), realise(pair.b, pick), pair.way)
+}
+
+const grown = (s: Solid, grow: number): Solid => (grow === 0 ? s : { ...s, grow: s.grow + grow })
+
+/** Bodies meet many others; at a level they always look the same. */
+const seen = new WeakMap<Body, Map<Level, Solid>>()
+const none: Fixed = new Map()
+const nothing: ReadonlySet<string> = new Set()
+
+function atLevel(b: Body, level: Level): Solid {
+  let levels = seen.get(b)
+  if (!levels) {
+    levels = new Map()
+    seen.set(b, levels)
+  }
+  let solid = levels.get(level)
+  if (!solid) {
+    solid = realise(b, (q, tight) => valueAt(q, tight, level, none, nothing))
+    levels.set(level, solid)
+  }
+  return solid
 }
 
 function valueAt(q: Quantity, tight: Tight | 0, level: Level, fixed: Fixed, shared: ReadonlySet<string>): number {

@@ -10,7 +10,18 @@ export interface Acting {
 }
 
 /** Every quantity of a body, with the way it acts. Drift and swell are told apart: they are isotropic by definition. */
-export function acting(b: Body): Acting[] {
+export function acting(b: Body): readonly Acting[] {
+  let found = known.get(b)
+  if (!found) {
+    found = actingOf(b)
+    known.set(b, found)
+  }
+  return found
+}
+
+const known = new WeakMap<Body, readonly Acting[]>()
+
+function actingOf(b: Body): Acting[] {
   const s = b.shape
   const as = (role: Role, ...list: readonly (Quantity | undefined)[]): Acting[] =>
     list.flatMap((quantity) => (quantity ? [{ quantity, role }] : []))

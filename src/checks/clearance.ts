@@ -1,5 +1,4 @@
 import type { Body } from '../body/body.ts'
-import { pairOf } from '../body/pair.ts'
 import type { State } from '../resolve/assembly.ts'
 import { type Finding, finding } from './finding.ts'
 import { gapFixes } from './fixes.ts'
@@ -47,12 +46,15 @@ function inState(world: World, unit: Unit, state: State, names: string): Finding
   const float = afloat(world, unit)
   const groups = groupBy([...unit.outside, ...present], (b) => b.of)
   return [...groups].flatMap(([of, bodies]): Finding[] => {
-    const demands = bodies.flatMap((body): Demand[] => [
-      ...obstacles.bores
-        .filter((b) => !isSeat(unit.sled, body, b.body))
-        .map((b) => ({ pair: pairOf(body, b.body), limit: limit.value })),
-      ...obstacles.intrusions.map((o) => ({ pair: pairOf(float(body), o), limit: limit.value })),
-    ])
+    const demands = bodies.flatMap((body): Demand[] => {
+      const floating = float(body)
+      return [
+        ...obstacles.bores
+          .filter((b) => !isSeat(unit.sled, body, b.body))
+          .map((b) => ({ a: body, b: b.body, limit: limit.value })),
+        ...obstacles.intrusions.map((o) => ({ a: floating, b: o, limit: limit.value })),
+      ]
+    })
     const t = tightest(demands)
     if (!t) return []
     const isSled = of === `sleds/${unit.sled.id}`
@@ -62,14 +64,14 @@ function inState(world: World, unit: Unit, state: State, names: string): Finding
       finding({
         id: `clearance:${of}:${state.id}`,
         check: 'clearance',
-        title: `${name} in place: ${t.demand.pair.b.name}`,
+        title: `${name} in place: ${t.pair.b.name}`,
         value: t.nominal.hi,
         limit: limit.value,
         unit: 'mm',
         margins: t.margins,
         contributions: t.contributions,
         at: t.at,
-        parts: [of, t.demand.pair.b.of],
+        parts: [of, t.pair.b.of],
         state: names,
         why: gapReason(t),
         source: `least clearance: ${limit.source}`,

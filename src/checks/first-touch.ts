@@ -2,7 +2,7 @@ import { gap } from '../../geometry/solid/gap.ts'
 import { moved } from '../../geometry/solid/solid.ts'
 import { swept } from '../../geometry/solid/sweep.ts'
 import { realise } from '../body/realise.ts'
-import type { Demand } from './group.ts'
+import type { Tightest } from './group.ts'
 
 export interface Touch {
   /** Height of the moving unit's blade-side face when it happens, mm. */
@@ -23,7 +23,7 @@ const clearOfAll = 1000
  * depth, so the gap to it only shrinks, and halving finds the place. Where the nominal sizes pass, the required gap
  * counts instead of contact.
  */
-export function firstTouch(demand: Demand, bladeFace: number): Touch | undefined {
+export function firstTouch(demand: Pick<Tightest, 'pair' | 'limit'>, bladeFace: number): Touch | undefined {
   const { pair } = demand
   if (!pair.way) return undefined
   const way = pair.way

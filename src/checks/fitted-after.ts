@@ -1,5 +1,4 @@
 import type { Body } from '../body/body.ts'
-import { pairOf } from '../body/pair.ts'
 import { type Finding, finding } from './finding.ts'
 import { reading } from './fixes.ts'
 import { afloat } from './float.ts'
@@ -38,27 +37,26 @@ function judged(world: World, fitting: Fitting): Finding[] {
   return world.assembly.sleds.flatMap((sled): Finding[] => {
     const unit = unitOf(world, sled)
     const float = afloat(world, unit)
-    const demands = fitting.bodies.flatMap((b) =>
-      [...unit.outside, ...unit.contents].map((u): Demand => ({ pair: pairOf(float(u), b), limit: limit.value })),
-    )
+    const floating = [...unit.outside, ...unit.contents].map(float)
+    const demands = fitting.bodies.flatMap((b) => floating.map((a): Demand => ({ a, b, limit: limit.value })))
     const t = tightest(demands)
     if (!t || t.margins.worst > 20) return []
     return [
       finding({
         id: `fitted-after:${fitting.id}:${sled.id}`,
         check: 'fitted-after',
-        title: `${fitting.name} to ${t.demand.pair.a.of.startsWith('sleds/') ? sled.name : t.demand.pair.a.name}`,
+        title: `${fitting.name} to ${t.pair.a.of.startsWith('sleds/') ? sled.name : t.pair.a.name}`,
         value: t.nominal.hi,
         limit: limit.value,
         unit: 'mm',
         margins: t.margins,
         contributions: t.contributions,
         at: t.at,
-        parts: [fitting.id, t.demand.pair.a.of],
+        parts: [fitting.id, t.pair.a.of],
         state: 'closed',
-        why: `${gapReason(t)}${windowText(t.demand.pair.b)}`,
+        why: `${gapReason(t)}${windowText(t.pair.b)}`,
         source: `least gap to fitted parts: ${limit.source}`,
-        fix: t.margins.worst >= 0 ? [] : [...windowFix(world, sled.id, fitting, t.demand.pair.a), ...reading(t)],
+        fix: t.margins.worst >= 0 ? [] : [...windowFix(world, sled.id, fitting, t.pair.a), ...reading(t)],
       }),
     ]
   })

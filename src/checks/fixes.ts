@@ -25,7 +25,7 @@ export const spoken = (path: string): string => path.replaceAll('/', ' › ')
 function change(world: World, t: Tightest, of: string): Fix[] {
   const { assembly } = world
   const lack = -t.margins.worst
-  const other = t.demand.pair.b
+  const other = t.pair.b
   const fixes: Fix[] = []
   const sled = assembly.sleds.find((s) => of === `sleds/${s.id}`)
   const intrusion = assembly.intrusions.find((i) => i.body.id === other.id)

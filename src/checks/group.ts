@@ -1,21 +1,25 @@
 import { clock, point } from '../../geometry/region/point.ts'
 import type { Gap } from '../../geometry/solid/gap.ts'
+import type { Heading } from '../../geometry/solid/sweep.ts'
 import type { Body } from '../body/body.ts'
 import { gapAt, gapWith } from '../body/gap-at.ts'
-import type { Pair } from '../body/pair.ts'
+import { type Pair, pairOf } from '../body/pair.ts'
 import { spreadsOf } from '../body/quantities.ts'
 import { type Contribution, contribution, type Margins } from '../quantity/margins.ts'
 import type { Where } from './finding.ts'
 
-/** One pair with the gap it must keep, mm. */
+/** Two bodies and the gap they must keep, mm; `way` where the first is on its way in. */
 export interface Demand {
-  readonly pair: Pair
+  readonly a: Body
+  readonly b: Body
+  readonly way?: Heading
   readonly limit: number
 }
 
 /** The tightest of several pairs, at every level, and what moves it. */
 export interface Tightest {
-  readonly demand: Demand
+  readonly pair: Pair
+  readonly limit: number
   /** Gap of the tightest pair at nominal and at worst. */
   readonly nominal: Gap
   readonly worst: Gap
@@ -32,37 +36,47 @@ const near = 1
  * pair left out can only make the verdict more cautious in the first case and less hasty in the second.
  */
 export function tightest(demands: readonly Demand[]): Tightest | undefined {
-  const sorted = demands.map((d) => ({ d, rough: roughly(d.pair) })).sort((a, b) => a.rough - b.rough)
+  const sorted = demands.map((d) => ({ d, rough: roughly(d) })).sort((a, b) => a.rough - b.rough)
   let least = Number.POSITIVE_INFINITY
-  const judged: { d: Demand; worst: Gap }[] = []
+  const judged: Judged[] = []
   for (const { d, rough } of sorted) {
     if (rough - d.limit > least + near) continue
-    const worst = gapAt(d.pair, 'worst')
-    judged.push({ d, worst })
-    least = Math.min(least, worst.lo - d.limit)
+    const pair = pairOf(d.a, d.b, d.way)
+    const worst = gapAt(pair, 'worst')
+    const left = worst.lo - d.limit
+    judged.push({ pair, limit: d.limit, worst, left })
+    least = Math.min(least, left)
   }
-  const close = judged
-    .filter((j) => j.worst.lo - j.d.limit <= least + near)
-    .sort((a, b) => a.worst.lo - a.d.limit - (b.worst.lo - b.d.limit))
+  const close = judged.filter((j) => j.left <= least + near).sort((a, b) => a.left - b.left)
   const [first] = close
   if (!first) return undefined
+  const { pair, limit, worst } = first
   const level = (name: 'nominal' | 'settled' | 'best') =>
-    Math.min(...close.map((j) => gapAt(j.d.pair, name).hi - j.d.limit))
-  const nominal = gapAt(first.d.pair, 'nominal')
+    Math.min(...close.map((j) => gapAt(j.pair, name).hi - j.limit))
+  const nominal = gapAt(pair, 'nominal')
   const margins: Margins = {
-    worst: first.worst.lo - first.d.limit,
+    worst: first.left,
     nominal: level('nominal'),
     settled: level('settled'),
     best: level('best'),
   }
   return {
-    demand: first.d,
+    pair,
+    limit,
     nominal,
-    worst: first.worst,
+    worst,
     margins: ordered(margins),
-    contributions: contributionsOf(first.d.pair, nominal),
+    contributions: contributionsOf(pair, nominal),
     at: whereOf(nominal),
   }
+}
+
+interface Judged {
+  readonly pair: Pair
+  readonly limit: number
+  readonly worst: Gap
+  /** Worst gap less the limit. */
+  readonly left: number
 }
 
 /** Bounds that cross by rounding are set straight, so that worst ≤ nominal ≤ best and settled ≤ best. */
@@ -73,12 +87,12 @@ function ordered(m: Margins): Margins {
 }
 
 /** A lower bound of the gap that costs nothing: how far apart along the axis, less every doubt along it. */
-function roughly(pair: Pair): number {
-  const [a, b] = [heights(pair.a), heights(pair.b)]
+function roughly(d: Demand): number {
+  const [a, b] = [heights(d.a), heights(d.b)]
   const ahead = b.lo - a.hi
   const behind = a.lo - b.hi
-  if (!pair.way) return Math.max(ahead, behind)
-  return pair.way === 'blade' ? ahead : behind
+  if (!d.way) return Math.max(ahead, behind)
+  return d.way === 'blade' ? ahead : behind
 }
 
 function heights(b: Body): { lo: number; hi: number } {

@@ -1,5 +1,4 @@
 import type { Body } from '../body/body.ts'
-import { pairOf } from '../body/pair.ts'
 import { exact } from '../quantity/quantity.ts'
 import type { Part, Sled } from '../resolve/assembly.ts'
 import { type Finding, finding } from './finding.ts'
@@ -28,7 +27,7 @@ function pairs(world: World, sled: Sled): Finding[] {
   return parts.flatMap((a, i) =>
     parts.slice(i + 1).flatMap((b): Finding[] => {
       if (meant(a, b)) return []
-      const demands = a.bodies.flatMap((p) => b.bodies.map((q): Demand => ({ pair: pairOf(p, q), limit: limit.value })))
+      const demands = a.bodies.flatMap((p) => b.bodies.map((q): Demand => ({ a: p, b: q, limit: limit.value })))
       const t = tightest(demands)
       if (!t || t.margins.worst > worthTelling) return []
       return [
@@ -57,7 +56,7 @@ function apartBy(t: Tightest, b: Part): { text: string; path: string } {
 function inside(world: World, sled: Sled): Finding[] {
   return partsOf(world, sled).flatMap((part): Finding[] => {
     const demands = part.bodies.flatMap((body) =>
-      wallsBeside(sled, body).map((wall): Demand => ({ pair: pairOf(body, wall), limit: 0 })),
+      wallsBeside(sled, body).map((wall): Demand => ({ a: body, b: wall, limit: 0 })),
     )
     const t = tightest(demands)
     if (!t) return []
@@ -66,10 +65,10 @@ function inside(world: World, sled: Sled): Finding[] {
     return [
       finding({
         ...base(t, `packing:${part.id}:${sled.id}`, [part.id, `sleds/${sled.id}`]),
-        title: `${part.name} inside the sled: ${t.demand.pair.a.name}`,
+        title: `${part.name} inside the sled: ${t.pair.a.name}`,
         limit: 0,
         source: 'a part that stands out of the sled is not carried by it',
-        why: `Farthest corner of ${t.demand.pair.a.name} lies ${mm(t.nominal.hi)} mm inside the sled as measured, ${mm(t.margins.worst)} at the worst. The smallest sled on the axis that holds it is ${mm(need)} mm in diameter.`,
+        why: `Farthest corner of ${t.pair.a.name} lies ${mm(t.nominal.hi)} mm inside the sled as measured, ${mm(t.margins.worst)} at the worst. The smallest sled on the axis that holds it is ${mm(need)} mm in diameter.`,
         fix:
           t.margins.worst >= 0 || !piece
             ? []

@@ -43,25 +43,25 @@ function ofInsertion(world: World, i: Insertion): Finding[] {
     const demands = bodies.flatMap((body) =>
       all(moving.obstacles)
         .filter((o) => !moving.meant(body, o))
-        .map((o): Demand => ({ pair: pairOf(body, o, moving.heading), limit: limit.value })),
+        .map((o): Demand => ({ a: body, b: o, way: moving.heading, limit: limit.value })),
     )
     const t = tightest(demands)
     if (!t) return []
     const main = of === i.moves || of.startsWith('sleds/')
     if (!main && t.margins.worst > worthTelling) return []
-    const touch = t.margins.worst < 0 ? firstTouch(t.demand, bladeFace(moving)) : undefined
+    const touch = t.margins.worst < 0 ? firstTouch(t, bladeFace(moving)) : undefined
     return [
       finding({
         id: `way-in:${i.id}:${of}`,
         check: 'way-in',
-        title: `${(bodies[0] as Body).of.startsWith('sleds/') ? sledName(world, of) : (bodies[0] as Body).name} on the way in: ${t.demand.pair.b.name}`,
+        title: `${(bodies[0] as Body).of.startsWith('sleds/') ? sledName(world, of) : (bodies[0] as Body).name} on the way in: ${t.pair.b.name}`,
         value: t.nominal.hi,
         limit: limit.value,
         unit: 'mm',
         margins: t.margins,
         contributions: t.contributions,
         at: touch ? { ...t.at, z: touch.z } : t.at,
-        parts: [of, t.demand.pair.b.of],
+        parts: [of, t.pair.b.of],
         state: i.name,
         why: [gapReason(t), ...(touch ? [touchText(touch, t)] : []), ...largest(t)].join(' '),
         source: `least clearance: ${limit.source}`,
@@ -132,9 +132,9 @@ function touchText(touch: Touch, t: Tightest): string {
 
 /** The largest diameter of a round body that would pass, at the worst of all intervals. */
 function largest(t: Tightest): string[] {
-  const s = t.demand.pair.a.shape
+  const s = t.pair.a.shape
   if (t.margins.worst >= 0 || s.kind !== 'round') return []
-  const d = largestPassing(t.demand.pair, t.demand.limit)
+  const d = largestPassing(t.pair, t.limit)
   return d === undefined
     ? ['Nothing of any width passes there.']
     : [`The widest that would pass is ${mm(d)} in diameter.`]

@@ -1,7 +1,6 @@
 import { widestChannel } from '../../geometry/packing/channel.ts'
 import type { PlanItem } from '../../geometry/plan/plan.ts'
 import type { Body } from '../body/body.ts'
-import { pairOf } from '../body/pair.ts'
 import { marginsOf, contributionsOf as shareOf } from '../quantity/margins.ts'
 import { add, combine, exact, type Quantity } from '../quantity/quantity.ts'
 import type { Bundle, Sled } from '../resolve/assembly.ts'
@@ -95,7 +94,7 @@ function passes(world: World, sled: Sled, c: Channel): Finding[] {
       (p) => p.sled === sled.id && p.goesIn === 'with-sled' && p.ends.blade.nominal > z0 && p.ends.rear.nominal < z1,
     )
     .flatMap((p) => p.bodies)
-  const t = tightest(contents.map((o): Demand => ({ pair: pairOf(body, o), limit: 0 })))
+  const t = tightest(contents.map((o): Demand => ({ a: body, b: o, limit: 0 })))
   if (!t) return []
   const R = Math.min(...sled.pieces.map((p) => p.radius))
   const widest = t.margins.worst < 0 ? widestChannel(R, contentRegions(world.assembly, sled)) : undefined
@@ -103,16 +102,16 @@ function passes(world: World, sled: Sled, c: Channel): Finding[] {
     finding({
       id: `wire-channel:${c.id}:past`,
       check: 'wire-channel',
-      title: `Wire channel past ${t.demand.pair.b.name}`,
+      title: `Wire channel past ${t.pair.b.name}`,
       value: t.nominal.hi,
       limit: 0,
       unit: 'mm',
       margins: t.margins,
       contributions: t.contributions,
       at: t.at,
-      parts: [c.id, t.demand.pair.b.of],
+      parts: [c.id, t.pair.b.of],
       state: 'every state',
-      why: `Channel ${mm(2 * r0)} wide at radius ${mm(Math.hypot(x, y))}: ${mm(t.nominal.hi)} mm to ${t.demand.pair.b.name}, ${mm(t.margins.worst)} at the worst.${widest ? ` The widest straight channel that fits the whole length is ${mm(Math.max(0, 2 * widest.r))} mm.` : ''}`,
+      why: `Channel ${mm(2 * r0)} wide at radius ${mm(Math.hypot(x, y))}: ${mm(t.nominal.hi)} mm to ${t.pair.b.name}, ${mm(t.margins.worst)} at the worst.${widest ? ` The widest straight channel that fits the whole length is ${mm(Math.max(0, 2 * widest.r))} mm.` : ''}`,
       source: 'a wire beside a part must not be squeezed',
       fix:
         t.margins.worst >= 0

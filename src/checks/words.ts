@@ -8,7 +8,7 @@ export function mm(n: number): string {
 
 /** The reason of a gap finding, to be followed with a pocket calculator. */
 export function gapReason(t: Tightest): string {
-  const { pair, limit } = t.demand
+  const { pair, limit } = t
   const { nominal, margins } = t
   const gap = nominal.hi < 0 ? `overlap by ${mm(-nominal.hi)}` : `gap ${mm(nominal.hi)}`
   return `${pair.a.name} to ${pair.b.name}: ${gap} mm as measured, ${mm(margins.worst + limit)} at the worst; ${mm(limit)} needed, so ${mm(margins.worst)} to ${mm(margins.best)} is left.`

@@ -1,4 +1,4 @@
-import { high, low, type Quantity, type Spread, type Term } from './quantity.ts'
+import { high, low, type Quantity, type Term } from './quantity.ts'
 
 /**
  * At which corner of the intervals a number is taken.

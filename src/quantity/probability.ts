@@ -44,7 +44,7 @@ function densityAt(c: Contribution, t: number): number {
 }
 
 function fold(a: readonly number[], b: readonly number[]): number[] {
-  const out = new Array<number>(a.length + b.length - 1).fill(0)
+  const out = Array.from({ length: a.length + b.length - 1 }, () => 0)
   for (const [i, x] of a.entries()) for (const [j, y] of b.entries()) out[i + j] = (out[i + j] as number) + x * y
   return out
 }

@@ -1,7 +1,8 @@
 import { bounds } from '../presets/bounds.ts'
 import type { PresetOf } from '../presets/schema/kinds.ts'
+import type { QuantityInput } from '../project/schema/quantity.ts'
 import type { SledInput } from '../project/schema/sled.ts'
-import { known, type Quantity } from '../quantity/quantity.ts'
+import { known, type Quantity, type SpreadKind } from '../quantity/quantity.ts'
 import type { PrintProcess } from './assembly.ts'
 import { type Context, wrong } from './context.ts'
 import { quantityOf } from './quantity.ts'
@@ -39,7 +40,7 @@ export function printProcessOf(ctx: Context, sled: SledInput): PrintProcess | un
   return {
     id: own?.id ?? processId,
     name: own?.name ?? process.name,
-    error: typed ? spreadFrom(typed, `${path}/error`) : presetError(process, `${path}/error`),
+    error: typed ? spreadFrom(typed, `${path}/error`, statedKind(own?.error)) : presetError(process, `${path}/error`),
     holeShrink: bounds(process.holeShrink).nominal,
     leastWall: own?.leastWall ?? process.minWall,
     bead: own?.bead ?? process.bead,
@@ -51,6 +52,11 @@ export function printProcessOf(ctx: Context, sled: SledInput): PrintProcess | un
     },
     source: `${process.name}: ${process.source}`,
   }
+}
+
+/** The kind a person wrote beside the number. */
+function statedKind(input: QuantityInput | undefined): SpreadKind {
+  return typeof input === 'object' && input.kind === 'unknown' ? 'unknown' : 'varies'
 }
 
 function presetError(process: PresetOf<'process'>, path: string): Quantity {
@@ -66,14 +72,16 @@ function presetError(process: PresetOf<'process'>, path: string): Quantity {
   })
 }
 
-/** A typed error of 0.1 means faces may lie 0.1 either way; one with its own ± keeps it. It varies until the piece is measured. */
-function spreadFrom(q: Quantity, path: string): Quantity {
-  const term = q.terms[0]
-  const stated = term && q.nominal === 0 ? term.spread : undefined
+/**
+ * A typed error of 0.1 means faces may lie 0.1 either way; one with its own ± keeps it. It varies from print to print
+ * unless the person says that it is the unknown error of this printed piece.
+ */
+function spreadFrom(q: Quantity, path: string, kind: SpreadKind): Quantity {
+  const stated = q.nominal === 0 ? q.terms[0]?.spread : undefined
   const half = Math.abs(q.nominal)
   return known(0, {
     path,
-    kind: stated?.kind === 'unknown' && stated.source === 'measured' && q.nominal === 0 ? 'unknown' : 'varies',
+    kind,
     minus: stated?.minus ?? half,
     plus: stated?.plus ?? half,
     distribution: 'rectangular',

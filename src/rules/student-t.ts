@@ -19,15 +19,25 @@ export function coverageFactor(coverage: number, dof: number): number {
   return normal ? normalFactor(coverage) : studentFactor(coverage, Math.min(dof, mostDof))
 }
 
-/** Coverage factors at one coverage, each computed once: a fit asks for the same few many times. */
+/** Coverage factors at one coverage, each computed once: fields and fits ask for the same few many times. */
 export function coverageFactors(coverage: number): (dof: number) => number {
-  const found = new Map<number, number>()
+  let found = kept.get(coverage)
+  if (!found) {
+    if (kept.size >= mostKept) kept.clear()
+    found = new Map()
+    kept.set(coverage, found)
+  }
+  const factors = found
   return (dof) => {
-    const k = found.get(dof) ?? coverageFactor(coverage, dof)
-    found.set(dof, k)
+    const k = factors.get(dof) ?? coverageFactor(coverage, dof)
+    factors.set(dof, k)
     return k
   }
 }
+
+/** A job has one coverage, so that one map serves all its fields. */
+const kept = new Map<number, Map<number, number>>()
+const mostKept = 8
 
 /** The quantile at probability p of Student's t with ν degrees of freedom. */
 export function tQuantile(p: number, dof: number): number {

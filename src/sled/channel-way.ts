@@ -27,8 +27,28 @@ export interface WayAsk {
   readonly contents: readonly Region[]
 }
 
+/** Answers kept: a change elsewhere in the job leaves the way as it was, and the search is the dearest step of a plan. */
+const kept = new Map<string, Way>()
+const mostKept = 16
+
 /** The best straight way for a bundle, in the order round, groove, merged. */
 export function wayFor(ask: WayAsk): Way {
+  const key = JSON.stringify([
+    ask.R,
+    ask.width,
+    ask.wall,
+    ask.cuts.map((c) => c.solid),
+    ask.contents.map((c) => c.form),
+  ])
+  const known = kept.get(key)
+  if (known) return known
+  const way = search(ask)
+  if (kept.size >= mostKept) kept.delete(kept.keys().next().value as string)
+  kept.set(key, way)
+  return way
+}
+
+function search(ask: WayAsk): Way {
   const { R, width, wall } = ask
   const pockets = ask.cuts.flatMap((c) => sectionOf(c.solid) ?? [])
   const walled = widestChannel(R, pockets, wall)

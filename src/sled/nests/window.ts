@@ -1,4 +1,4 @@
-import type { PlanItem } from '../../../geometry/plan/plan.ts'
+import { type PlanItem, planSpan } from '../../../geometry/plan/plan.ts'
 import type { Body } from '../../body/body.ts'
 import { least, most, type Quantity } from '../../quantity/quantity.ts'
 import type { Assembly, Sled } from '../../resolve/assembly.ts'
@@ -15,8 +15,15 @@ type WindowInput = NonNullable<Sled['input']['windows']>[number]
 export function windowItems(assembly: Assembly, sled: Sled): PlanItem[] {
   return (sled.input.windows ?? []).flatMap((w) => {
     const found = w.for === undefined ? undefined : target(assembly, w.for)
-    return found || w.for === undefined ? [item(assembly, sled, w, found)] : []
+    const made = found || w.for === undefined ? item(assembly, sled, w, found) : undefined
+    return made && beside(sled, made) ? [made] : []
   })
+}
+
+/** A window that the sled does not reach needs no cutting. */
+function beside(sled: Sled, { solid }: PlanItem): boolean {
+  const { z0, z1 } = planSpan(solid)
+  return z1 > sled.ends.rear.nominal && z0 < sled.ends.blade.nominal
 }
 
 interface Target {
