@@ -1,6 +1,6 @@
 import { distance, type Point, polar } from '../region/point.ts'
 import type { Region } from '../region/region.ts'
-import type { Solid } from './solid.ts'
+import type { Radial, Solid } from './solid.ts'
 
 /**
  * How far a body reaches from an axis, along z: the half-plane picture in which a round bore needs no sampling. Each
@@ -34,28 +34,32 @@ export function reach(s: Solid, c: Point): Reach[] {
     const r = Math.max(0, distance(far, c) + s.grow)
     return [{ z0: s.z0, z1: s.z1, r0: r, r1: r, far, exact: true }]
   }
-  return pinReach(s.theta, s.rOut, s.radius, s.z, s.grow, c)
+  return pinReach(s, c)
 }
 
 /** A pin seen along its length: its tip face as a band that rises to the middle, and a box around it. */
-function pinReach(theta: number, rOut: number, radius: number, z: number, grow: number, c: Point): Reach[] {
+function pinReach({ theta, rOut, radius, z, grow, side = 0, stretch = 0 }: Radial, c: Point): Reach[] {
   const corner = (half: number): Point => {
     const tip = polar(rOut, theta)
-    const across = polar(half, theta + 90)
+    const across = polar(Math.max(0, half + side), theta + 90)
     const [p, q] = [
       { x: tip.x + across.x, y: tip.y + across.y },
       { x: tip.x - across.x, y: tip.y - across.y },
     ]
     return distance(p, c) > distance(q, c) ? p : q
   }
-  const far = corner(radius)
+  const long = radius + stretch
+  if (long <= 0) return []
+  const widest = stretch >= 0 ? radius : Math.sqrt(Math.max(0, radius * radius - stretch * stretch))
+  const flat = Math.max(0, stretch)
+  const far = corner(widest)
   const r = distance(far, c) + grow
   const middle = distance(corner(0), c) + grow
   return [
-    { z0: z - radius - grow, z1: z + radius + grow, r0: r, r1: r, far, exact: false },
-    { z0: z, z1: z, r0: r, r1: r, far, exact: true },
-    { z0: z - radius, z1: z, r0: middle, r1: r, far, exact: true },
-    { z0: z, z1: z + radius, r0: r, r1: middle, far, exact: true },
+    { z0: z - long - grow, z1: z + long + grow, r0: r, r1: r, far, exact: false },
+    { z0: z - flat, z1: z + flat, r0: r, r1: r, far, exact: true },
+    { z0: z - long, z1: z - flat, r0: middle, r1: r, far, exact: true },
+    { z0: z + flat, z1: z + long, r0: r, r1: middle, far, exact: true },
   ]
 }
 

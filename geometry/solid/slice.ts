@@ -20,7 +20,7 @@ export function sliceOver(s: Solid, over: Span): Region {
   if (s.kind === 'prism') return s.region
   if (s.kind === 'radial') {
     const off = Math.max(0, over.z0 - s.z, s.z - over.z1)
-    return pin(s, Math.max(halfWidth(s, off), 1e-6))
+    return pin(s, Math.max(halfWidth(s, off), thinnest))
   }
   const [a, b] = [radiusAt(s, Math.max(s.z0, over.z0)), radiusAt(s, Math.min(s.z1, over.z1))]
   return s.kind === 'bore' ? outside(s.c, Math.min(a, b)) : disc(s.c, Math.max(a, b, 1e-6))
@@ -33,8 +33,14 @@ export function radiusAt(s: { z0: number; z1: number; r0: number; r1: number }, 
   return s.r0 + t * (s.r1 - s.r0)
 }
 
+/** What is left of a pin that an interval lets vanish, mm. */
+const thinnest = 1e-6
+
 function halfWidth(s: Radial, dz: number): number {
-  return Math.sqrt(Math.max(0, s.radius * s.radius - dz * dz))
+  const stretch = s.stretch ?? 0
+  const off = stretch >= 0 ? Math.max(0, Math.abs(dz) - stretch) : Math.abs(dz) - stretch
+  const round = s.radius * s.radius - off * off
+  return round > 0 ? Math.sqrt(round) + (s.side ?? 0) : 0
 }
 
 function pin(s: Radial, half: number): Region {

@@ -49,6 +49,10 @@ export interface Radial {
   readonly rIn: number
   readonly rOut: number
   readonly grow: number
+  /** Wider across the axis by so much on each side, the same all along its round: doubt about its clock angle. */
+  readonly side?: number
+  /** Drawn out along z by so much each way (negative: what all heights within it share): doubt about its height. */
+  readonly stretch?: number
 }
 
 export interface Span {
@@ -58,7 +62,9 @@ export interface Span {
 
 /** The stretch of the axis a solid takes up, mm. */
 export function span(s: Solid): Span {
-  return s.kind === 'radial' ? { z0: s.z - s.radius - s.grow, z1: s.z + s.radius + s.grow } : { z0: s.z0, z1: s.z1 }
+  if (s.kind !== 'radial') return { z0: s.z0, z1: s.z1 }
+  const half = Math.max(0, s.radius + (s.stretch ?? 0)) + s.grow
+  return { z0: s.z - half, z1: s.z + half }
 }
 
 /** The distance between two stretches; negative: minus the length they share. */

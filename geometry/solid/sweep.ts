@@ -32,8 +32,13 @@ function sweptTurned(s: Turned, heading: Heading): Solid[] {
 }
 
 function sweptPin(s: Radial, heading: Heading): Solid[] {
-  const region = rectangle(polar((s.rIn + s.rOut) / 2, s.theta), s.radius, (s.rOut - s.rIn) / 2, s.theta)
+  const stretch = s.stretch ?? 0
+  if (s.radius + stretch <= 0) return []
+  const widest = stretch >= 0 ? s.radius : Math.sqrt(s.radius * s.radius - stretch * stretch)
+  const half = Math.max(1e-6, widest + (s.side ?? 0))
+  const region = rectangle(polar((s.rIn + s.rOut) / 2, s.theta), half, (s.rOut - s.rIn) / 2, s.theta)
+  const last = s.z + (heading === 'blade' ? 1 : -1) * Math.max(0, stretch)
   const trail =
-    heading === 'blade' ? { z0: Number.NEGATIVE_INFINITY, z1: s.z } : { z0: s.z, z1: Number.POSITIVE_INFINITY }
+    heading === 'blade' ? { z0: Number.NEGATIVE_INFINITY, z1: last } : { z0: last, z1: Number.POSITIVE_INFINITY }
   return [{ kind: 'prism', region, ...trail, grow: s.grow }, s]
 }

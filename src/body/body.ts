@@ -15,8 +15,10 @@ export interface Body {
   readonly shape: Shape
   /** How far the whole body may stand aside in the cross-section, any way, beyond what its place says; nominal 0. */
   readonly drift?: Quantity
-  /** How far it may stand aside along the wall (doubt about a clock angle); nominal 0. Unlike a drift it goes one way only. */
+  /** How far it may stand aside one way only (play of a joint, a bore off the axis); nominal 0. */
   readonly sway?: Quantity
+  /** How far it may be turned about the hilt's axis, degrees; nominal 0. */
+  readonly turn?: Quantity
   /** How far its faces may lie outside where they were drawn (print error); nominal 0. */
   readonly swell?: Quantity
   /** States in which it is there; all where left out. */
@@ -59,7 +61,7 @@ export interface Sector extends Along {
   readonly half: Quantity
 }
 
-/** A round pin pointing at the axis, from rIn to rOut. `round`: radius of its tip, when it is domed. */
+/** A round pin pointing at the axis, from rIn to rOut. */
 export interface Pin {
   readonly kind: 'pin'
   readonly z: Quantity
@@ -67,7 +69,6 @@ export interface Pin {
   readonly radius: Quantity
   readonly rIn: Quantity
   readonly rOut: Quantity
-  readonly round?: Quantity
 }
 
 /** The metal around a bore step. `openings`: cross-sections that are cut out of it over its whole length. */

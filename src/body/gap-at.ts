@@ -37,7 +37,8 @@ function evaluate(pair: Pair, level: Level, fixed: Fixed): Gap {
   if (fixed.size === 0 && pair.shared.size === 0)
     return between(grown(atLevel(pair.a, level), grow), atLevel(pair.b, level), pair.way)
   const pick: Pick = (q, tight) => valueAt(q, tight, level, fixed, pair.shared)
-  return between(realise(pair.a, pick, grow), realise(pair.b, pick), pair.way)
+  const a = realise(pair.a, pick, { grow, widen: turnDoubt(pair.a, level) })
+  return between(a, realise(pair.b, pick, { widen: turnDoubt(pair.b, level) }), pair.way)
 }
 
 const grown = (s: Solid, grow: number): Solid => (grow === 0 ? s : { ...s, grow: s.grow + grow })
@@ -55,7 +56,7 @@ function atLevel(b: Body, level: Level): Solid {
   }
   let solid = levels.get(level)
   if (!solid) {
-    solid = realise(b, (q, tight) => valueAt(q, tight, level, none, nothing))
+    solid = realise(b, (q, tight) => valueAt(q, tight, level, none, nothing), { widen: turnDoubt(b, level) })
     levels.set(level, solid)
   }
   return solid
@@ -82,7 +83,7 @@ export function gapWith(pair: Pair, spread: Spread, e: number): number {
   const pick: Pick = (q) => valueAt(q, 0, 'nominal', fixed, pair.shared)
   const aside = (q: Quantity | undefined): number => (q ? Math.abs(pick(q, 0)) : 0)
   const drift = [pair.a, pair.b].reduce((sum, b) => sum + aside(b.drift) + aside(b.sway), 0)
-  const g = between(realise(pair.a, pick, drift), realise(pair.b, pick), pair.way)
+  const g = between(realise(pair.a, pick, { grow: drift }), realise(pair.b, pick), pair.way)
   return (g.lo + g.hi) / 2
 }
 
@@ -94,6 +95,17 @@ function between(a: Solid, b: Solid, way: Heading | undefined): Gap {
     hi: Math.min(g.hi, least.hi),
     lo: Math.min(g.lo, least.lo),
   }))
+}
+
+/** Degrees by which a body is widened for doubt about its clock angle; of a variation only the nominal is sure at "settled". */
+function turnDoubt(b: Body, level: Level): number {
+  if (!b.turn || level === 'nominal') return 0
+  const of = (kind: Spread['kind']) =>
+    (b.turn?.terms ?? [])
+      .filter((t) => t.spread.kind === kind)
+      .reduce((sum, t) => sum + Math.abs(t.gain) * Math.max(t.spread.minus, t.spread.plus), 0)
+  if (level === 'worst') return of('unknown') + of('varies')
+  return level === 'settled' ? -of('unknown') : -of('unknown') - of('varies')
 }
 
 /**
@@ -124,11 +136,5 @@ function placeDoubt(pair: Pair, fixed: Fixed): { unknown: number; varies: number
     const spread = (tx ?? ty)?.spread as Spread
     total[spread.kind] += Math.hypot(tx?.gain ?? 0, ty?.gain ?? 0) * Math.max(spread.minus, spread.plus)
   }
-  // A pin is round along the axis too, so doubt about its height swells it like any other.
-  for (const o of [pair.a, pair.b])
-    for (const t of pinHeight(o))
-      if (!fixed.has(t.spread.path)) total[t.spread.kind] += Math.abs(t.gain) * Math.max(t.spread.minus, t.spread.plus)
   return total
 }
-
-const pinHeight = (b: Body) => (b.shape.kind === 'pin' ? b.shape.z.terms : [])

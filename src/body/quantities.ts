@@ -26,7 +26,7 @@ function actingOf(b: Body): Acting[] {
   const as = (role: Role, ...list: readonly (Quantity | undefined)[]): Acting[] =>
     list.flatMap((quantity) => (quantity ? [{ quantity, role }] : []))
   if (s.kind === 'pin')
-    return [...as('place', s.z), ...as('larger-tighter', s.radius, s.rOut), ...as('smaller-tighter', s.rIn)]
+    return [...as('height', s.z), ...as('larger-tighter', s.radius, s.rOut), ...as('smaller-tighter', s.rIn)]
   const heights = as('height', s.z0, s.z1)
   if (s.kind === 'round') return [...heights, ...as('place', s.x, s.y), ...as('larger-tighter', s.r0, s.r1)]
   if (s.kind === 'box')
@@ -45,6 +45,7 @@ export function spreadsOf(...bodies: readonly Body[]): Spread[] {
       ...acting(b).map((a) => a.quantity),
       ...(b.drift ? [b.drift] : []),
       ...(b.sway ? [b.sway] : []),
+      ...(b.turn ? [b.turn] : []),
       ...(b.swell ? [b.swell] : []),
     ]
     for (const q of all) for (const t of q.terms) found.set(t.spread.path, t.spread)

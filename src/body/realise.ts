@@ -4,7 +4,7 @@ import { disc, outside, type Region, rectangle, sector } from '../../geometry/re
 import type { Solid } from '../../geometry/solid/solid.ts'
 import type { Tight } from '../quantity/level.ts'
 import type { Quantity } from '../quantity/quantity.ts'
-import type { Body, BoreShape, Opening } from './body.ts'
+import type { Body, BoreShape, Box, Opening } from './body.ts'
 
 /** Gives a number for a quantity; `tight` tells which way leaves less room, 0 that it has no such way (a place). */
 export type Pick = (q: Quantity, tight: Tight | 0) => number
@@ -12,23 +12,29 @@ export type Pick = (q: Quantity, tight: Tight | 0) => number
 /** Smallest size kept when an interval would let a body vanish, mm. */
 const least = 1e-4
 
-/** The body with numbers only. `grow` swells it in the cross-section, mm. */
-export function realise(body: Body, pick: Pick, grow = 0): Solid {
+/** What a doubt about places and angles adds to a body on all sides. */
+export interface Allowance {
+  /** Swells it in the cross-section, mm; negative shrinks it. */
+  readonly grow?: number
+  /** Widens it to hold itself turned by so many degrees either way; negative leaves what every such turn shares. */
+  readonly widen?: number
+}
+
+/** The body with numbers only. */
+export function realise(body: Body, pick: Pick, { grow = 0, widen = 0 }: Allowance = {}): Solid {
   const s = body.shape
+  const turn = body.turn ? pick(body.turn, 0) : 0
+  const arc = Math.sin((Math.abs(widen) * Math.PI) / 180) * Math.sign(widen)
   const swell = body.swell ? pick(body.swell, 1) : 0
   const g = grow + swell
   if (s.kind === 'pin') {
-    const tip = pick(s.rIn, -1)
+    const radius = Math.max(least, pick(s.radius, 1))
+    const tip = tilted(pick(s.rIn, -1), radius, arc)
     const rOut = Math.max(pick(s.rOut, 1), tip + least)
-    return {
-      kind: 'radial',
-      theta: s.theta,
-      z: pick(s.z, 0),
-      radius: Math.max(least, pick(s.radius, 1)),
-      rIn: tip,
-      rOut,
-      grow: g,
-    }
+    const side = rOut * arc
+    const [z0, z1] = [pick(s.z, -1), pick(s.z, 1)]
+    const height = { z: (z0 + z1) / 2, stretch: (z1 - z0) / 2 }
+    return { kind: 'radial', theta: s.theta + turn, ...height, radius, rIn: tip, rOut, grow: g, side }
   }
   const z0 = pick(s.z0, -1) - swell
   const z1 = Math.max(pick(s.z1, 1) + swell, z0)
@@ -47,20 +53,40 @@ export function realise(body: Body, pick: Pick, grow = 0): Solid {
     return { kind: 'bore', c, z0, z1, r0, r1, grow: g }
   }
   if (s.kind === 'box') {
-    const region = rectangle(
-      { x: pick(s.x, 0), y: pick(s.y, 0) },
-      Math.max(least, pick(s.halfWidth, 1)),
-      Math.max(least, pick(s.halfHeight, 1)),
-      s.facing,
-    )
-    return { kind: 'prism', region, z0, z1, grow: g }
+    return { kind: 'prism', region: block(s, pick, turn, arc), z0, z1, grow: g }
   }
   if (s.kind === 'sector') {
     const rIn = Math.max(0, pick(s.rIn, -1))
     const rOut = s.rOut ? Math.max(rIn + least, pick(s.rOut, 1)) : Number.POSITIVE_INFINITY
-    return { kind: 'prism', region: sector(rIn, rOut, s.theta, Math.max(0.01, pick(s.half, 1))), z0, z1, grow: g }
+    return {
+      kind: 'prism',
+      region: sector(rIn, rOut, s.theta + turn, Math.max(0.01, pick(s.half, 1) + widen)),
+      z0,
+      z1,
+      grow: g,
+    }
   }
   return { kind: 'prism', region: s.region, z0, z1, grow: g }
+}
+
+/** The inner end of a flat tip that may be turned: its corners come nearer to the axis' plane than its middle. */
+function tilted(rIn: number, half: number, arc: number): number {
+  return rIn - half * arc - rIn * (1 - Math.sqrt(1 - arc * arc)) * Math.sign(arc)
+}
+
+/** A block in the wall, turned about the hilt's axis, or wide enough to hold itself turned. */
+function block(s: Box, pick: Pick, turn: number, arc: number): Region {
+  const [x, y] = [pick(s.x, 0), pick(s.y, 0)]
+  const [hw, hh] = [Math.max(least, pick(s.halfWidth, 1)), Math.max(least, pick(s.halfHeight, 1))]
+  const at = polar(Math.hypot(x, y), (Math.atan2(y, x) * 180) / Math.PI + turn)
+  if (arc === 0) return rectangle(at, hw, hh, s.facing + turn)
+  const far = Math.hypot(x, y) + Math.hypot(hw, hh)
+  return rectangle(
+    at,
+    Math.max(least, hw + far * arc),
+    Math.max(least, hh + (hw + far * Math.abs(arc)) * arc),
+    s.facing,
+  )
 }
 
 /** A bore with slots in its wall: the metal less each slot, which starts inside the bore. */

@@ -2,7 +2,7 @@ import type { Body } from '../body/body.ts'
 import type { State } from '../resolve/assembly.ts'
 import { type Finding, finding } from './finding.ts'
 import { gapFixes } from './fixes.ts'
-import { afloat } from './float.ts'
+import { seenFrom } from './float.ts'
 import { type Demand, tightest } from './group.ts'
 import { groupBy } from './group-by.ts'
 import { all, around } from './obstacles.ts'
@@ -43,18 +43,15 @@ function inState(world: World, unit: Unit, state: State, names: string): Finding
   const limit = world.assembly.thresholds.clearance
   const obstacles = around(world, state)
   const present = unit.contents.filter((b) => !state.without.has(b.of))
-  const float = afloat(world, unit)
+  const intrusions = obstacles.intrusions.map(seenFrom(world, unit))
   const groups = groupBy([...unit.outside, ...present], (b) => b.of)
   return [...groups].flatMap(([of, bodies]): Finding[] => {
-    const demands = bodies.flatMap((body): Demand[] => {
-      const floating = float(body)
-      return [
-        ...obstacles.bores
-          .filter((b) => !isSeat(unit.sled, body, b.body))
-          .map((b) => ({ a: body, b: b.body, limit: limit.value })),
-        ...obstacles.intrusions.map((o) => ({ a: floating, b: o, limit: limit.value })),
-      ]
-    })
+    const demands = bodies.flatMap((body): Demand[] => [
+      ...obstacles.bores
+        .filter((b) => !isSeat(unit.sled, body, b.body))
+        .map((b) => ({ a: body, b: b.body, limit: limit.value })),
+      ...intrusions.map((b) => ({ a: body, b, limit: limit.value })),
+    ])
     const t = tightest(demands)
     if (!t) return []
     const isSled = of === `sleds/${unit.sled.id}`

@@ -1,7 +1,7 @@
 import type { Body } from '../body/body.ts'
 import { type Finding, finding } from './finding.ts'
 import { reading } from './fixes.ts'
-import { afloat } from './float.ts'
+import { seenFrom } from './float.ts'
 import { type Demand, tightest } from './group.ts'
 import { gapReason, mm } from './words.ts'
 import { type Check, unitOf, type World } from './world.ts'
@@ -36,9 +36,9 @@ function judged(world: World, fitting: Fitting): Finding[] {
   const limit = world.assembly.thresholds['fitted-gap']
   return world.assembly.sleds.flatMap((sled): Finding[] => {
     const unit = unitOf(world, sled)
-    const float = afloat(world, unit)
-    const floating = [...unit.outside, ...unit.contents].map(float)
-    const demands = fitting.bodies.flatMap((b) => floating.map((a): Demand => ({ a, b, limit: limit.value })))
+    const seen = fitting.bodies.map(seenFrom(world, unit))
+    const inside = [...unit.outside, ...unit.contents]
+    const demands = seen.flatMap((b) => inside.map((a): Demand => ({ a, b, limit: limit.value })))
     const t = tightest(demands)
     if (!t || t.margins.worst > 20) return []
     return [

@@ -2,18 +2,45 @@ import type { Body } from '../body/body.ts'
 import { gapAt } from '../body/gap-at.ts'
 import { pairOf } from '../body/pair.ts'
 import { add, known, most, type Quantity } from '../quantity/quantity.ts'
+import type { Sled } from '../resolve/assembly.ts'
 import type { Unit, World } from './world.ts'
+
+/**
+ * What sticks into the bore, as seen from a sled that is not held quite still: the sled's float lets the two come
+ * nearer from any side, its clocking error turns them against each other. Put on the obstacle, because only their
+ * relation counts and there are fewer of them.
+ */
+export function seenFrom(world: World, unit: Unit): (obstacle: Body) => Body {
+  const float = floatOf(world, unit)
+  const turn = turnOf(unit.sled)
+  return (b) => ({
+    ...b,
+    ...(float ? { drift: b.drift ? add(b.drift, float) : float } : {}),
+    ...(turn ? { turn: b.turn ? add(b.turn, turn) : turn } : {}),
+  })
+}
+
+/** How far the sled may be turned from its place; nominal 0. */
+export function turnOf(sled: Sled): Quantity | undefined {
+  const { clocking } = sled
+  if (!clocking) return undefined
+  const most = Math.max(Math.abs(clocking.nominal), ...clocking.terms.map((t) => t.spread.plus))
+  return known(0, {
+    path: `sleds/${sled.id}/clocking`,
+    kind: 'varies',
+    minus: most,
+    plus: most,
+    distribution: 'rectangular',
+    source: 'measured',
+    from: 'clocking of the sled',
+  })
+}
 
 /**
  * How far a sled can shift sideways where it sits: typed, or the room its outside leaves in the bores beside it. It
  * varies: a shaken hilt finds every place of it. Only gaps to what sticks in are narrowed by it; the bore itself is
  * what ends it. A sled that is said to stay on the axis does not float.
  */
-export function afloat(world: World, unit: Unit): (b: Body) => Body {
-  const float = floatOf(world, unit)
-  return float ? (b) => ({ ...b, drift: b.drift ? add(b.drift, float) : float }) : (b) => b
-}
-
 export function floatOf(world: World, unit: Unit): Quantity | undefined {
   const { sled } = unit
   const path = `sleds/${sled.id}/float`

@@ -1,11 +1,12 @@
 import type { Body } from '../body/body.ts'
 import { gapAt } from '../body/gap-at.ts'
 import { type Pair, pairOf } from '../body/pair.ts'
-import { shift } from '../quantity/quantity.ts'
+import { add, type Quantity, shift } from '../quantity/quantity.ts'
 import type { Insertion } from '../resolve/assembly.ts'
 import { type Finding, finding } from './finding.ts'
 import { firstTouch, type Touch } from './first-touch.ts'
 import { gapFixes } from './fixes.ts'
+import { turnOf } from './float.ts'
 import { type Demand, type Tightest, tightest } from './group.ts'
 import { groupBy } from './group-by.ts'
 import { all, during, type Obstacles } from './obstacles.ts'
@@ -84,7 +85,7 @@ function movingOf(world: World, i: Insertion): Moving | undefined {
     const unit = unitOf(world, sled)
     return {
       bodies: [...unit.outside, ...unit.contents],
-      obstacles,
+      obstacles: { bores: obstacles.bores, intrusions: obstacles.intrusions.map(turnedBy(turnOf(sled))) },
       heading: i.heading,
       meant: (b, o) => isSeat(sled, b, o),
     }
@@ -119,6 +120,12 @@ function movingOf(world: World, i: Insertion): Moving | undefined {
     meant,
   }
 }
+
+/** What sticks in, turned against a sled that may be off its clock angle. */
+const turnedBy =
+  (turn: Quantity | undefined) =>
+  (b: Body): Body =>
+    turn ? { ...b, turn: b.turn ? add(b.turn, turn) : turn } : b
 
 /** Nominal height of the moving unit's blade-side face, which tells the depth. */
 function bladeFace(m: Moving): number {

@@ -1,6 +1,7 @@
 import type { Body, Opening, Shape } from '../body/body.ts'
 import type { FeatureInput, ScrewInput } from '../project/schema/hilt.ts'
-import { add, combine, exact, type Quantity, scale, sub } from '../quantity/quantity.ts'
+import type { QuantityInput } from '../project/schema/quantity.ts'
+import { add, exact, known, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { parseThread } from '../rules/thread-designation.ts'
 import { type Context, wrong } from './context.ts'
 import type { Heights } from './heights.ts'
@@ -83,37 +84,46 @@ function intrusion(ctx: Context, heights: Heights, sections: readonly Section[],
         : ringSector(ctx, s.half, path, theta.nominal, rIn, ends)
   if (!shape) return []
   const whole = s.form === 'ring-sector' && shape.kind === 'sector' && shape.half.nominal >= 180
-  const sway = whole ? undefined : turned(theta, wall?.nominal ?? rOut.nominal)
+  const turn = whole ? undefined : turned(theta)
   const body: Body = {
     id: path,
     of: path,
     name: f.name ?? f.id,
     shape,
-    ...(sway ? { sway } : {}),
+    ...(turn ? { turn } : {}),
     ...(f.states ? { states: f.states } : {}),
   }
   return [{ body, section: section.id, fitted: f.fitted ?? 'before' }]
 }
 
-/** Radius of the inner end: as given, or the bore wall less how far it sticks in. */
+/** Radius of the inner end: as given, or the bore wall less how far it sticks in. A domed tip is flat at the worst. */
 function tipOf(
   ctx: Context,
-  s: { reach?: unknown; tip?: unknown },
+  s: { reach?: QuantityInput | undefined; tip?: QuantityInput | undefined; round?: QuantityInput | undefined },
   wall: Quantity | undefined,
   path: string,
 ): Quantity | undefined {
-  const tip = quantityOf(ctx, s.tip as never, { path: `${path}/shape/tip`, as: 'offset', min: 0, max: 200 })
-  if (tip) return tip
-  const reach = quantityOf(ctx, s.reach as never, { path: `${path}/shape/reach`, as: 'length' })
-  if (reach && wall) return sub(wall, reach)
-  if (s.tip === undefined && s.reach === undefined)
-    ctx.missing.push({
-      path: `${path}/shape/reach`,
-      what: 'how far it sticks into the bore',
-      hint: 'Measure from the bore wall to its inner end.',
-      of: path,
-    })
-  return undefined
+  const tip = quantityOf(ctx, s.tip, { path: `${path}/shape/tip`, as: 'offset', min: 0, max: 200 })
+  const reach = quantityOf(ctx, s.reach, { path: `${path}/shape/reach`, as: 'length' })
+  const end = tip ?? (reach && wall && sub(wall, reach))
+  if (!end) {
+    if (s.tip === undefined && s.reach === undefined)
+      ctx.missing.push({
+        path: `${path}/shape/reach`,
+        what: 'how far it sticks into the bore',
+        hint: 'Measure from the bore wall to its inner end.',
+        of: path,
+      })
+    return undefined
+  }
+  const dome = quantityOf(ctx, s.round, { path: `${path}/shape/round`, as: 'offset', min: 0, max: 20 })
+  return dome && dome.nominal > 0 ? add(end, domed(dome.nominal, `${path}/shape/round`)) : end
+}
+
+/** The corners a dome does not have: how much of its height they are worth depends on where it is met. */
+function domed(round: number, path: string): Quantity {
+  const spread = { path, kind: 'unknown', minus: 0, plus: round, distribution: 'rectangular' } as const
+  return known(0, { ...spread, source: 'computed', from: 'round tip taken as flat' })
 }
 
 function block(
@@ -156,12 +166,10 @@ function ringSector(
   )
 }
 
-/** Doubt about a clock angle as a shift along the wall, with what the arc adds over its chord. */
-export function turned(theta: Quantity, r: number): Quantity | undefined {
-  const shifts = theta.terms.filter((t) => t.spread.minus + t.spread.plus > 0)
-  return shifts.length === 0
-    ? undefined
-    : { nominal: 0, terms: shifts.map((t) => ({ spread: t.spread, gain: Math.abs(t.gain) * (Math.PI / 180) * r })) }
+/** Doubt about a clock angle, degrees about 0. */
+export function turned(theta: Quantity): Quantity | undefined {
+  const terms = theta.terms.filter((t) => t.spread.minus + t.spread.plus > 0)
+  return terms.length === 0 ? undefined : { nominal: 0, terms }
 }
 
 function screwTip(ctx: Context, heights: Heights, sections: readonly Section[], s: ScrewInput): Intrusion[] {
@@ -187,13 +195,13 @@ function screwTip(ctx: Context, heights: Heights, sections: readonly Section[], 
   const wall = wallAt(section, z.nominal)
   const rOut = exact(Math.max(wall?.nominal ?? 0, tip.nominal) + root)
   const shape: Shape = { kind: 'pin', z, theta: theta.nominal, radius: exact(parsed.value.major / 2), rIn: tip, rOut }
-  const sway = turned(theta, rOut.nominal)
+  const turn = turned(theta)
   const body: Body = {
     id: path,
     of: path,
     name: s.name ?? `screw ${s.id}`,
     shape,
-    ...(sway ? { sway } : {}),
+    ...(turn ? { turn } : {}),
     ...(s.states ? { states: s.states } : {}),
   }
   return [{ body, section: section.id, fitted: s.fitted ?? 'after' }]
@@ -215,13 +223,9 @@ export function openingsOf(ctx: Context, heights: Heights, sections: readonly Se
       f.shape.depth === undefined
         ? undefined
         : quantityOf(ctx, f.shape.depth, { path: `${path}/shape/depth`, as: 'length' })
-    const narrower = turned(theta, wall?.nominal ?? 0)
-    const half = narrower
-      ? combine([
-          [scale(width, 0.5), 1],
-          [narrower, -1],
-        ])
-      : scale(width, 0.5)
+    const arc = ((wall?.nominal ?? 0) * Math.PI) / 180
+    const narrower = theta.terms.map((t) => ({ spread: t.spread, gain: -Math.abs(t.gain) * arc }))
+    const half = add(scale(width, 0.5), { nominal: 0, terms: narrower })
     const opening: Opening = {
       theta: theta.nominal,
       halfWidth: half,

@@ -178,7 +178,7 @@ function outsideHilt(w: World, p: PartInput, ends: Ends): void {
     )
 }
 
-type Made = Pick<Body, 'shape' | 'sway'>
+type Made = Pick<Body, 'shape' | 'turn'>
 
 function shapeOf(w: World, p: PartInput, piece: Piece, ends: Ends, across: Across, extent: Extent): Made | undefined {
   if (piece.kind === 'spoke') return spoke(w, p, piece, ends)
@@ -235,10 +235,10 @@ function spoke(w: World, p: PartInput, piece: Extract<Piece, { kind: 'spoke' }>,
   }
   const behind = [wireSpace(w, p, 'tags'), wireSpace(w, p, 'wireBend')].filter((q) => q !== undefined)
   const rIn = behind.reduce((r, q) => sub(r, q), sub(outer, piece.depth))
-  const sway = turned(theta, outer.nominal)
+  const turn = turned(theta)
   return {
     shape: { kind: 'pin', z: middle, theta: theta.nominal, radius: piece.radius, rIn, rOut: outer },
-    ...(sway ? { sway } : {}),
+    ...(turn ? { turn } : {}),
   }
 }
 

@@ -13,8 +13,15 @@ export interface Way {
   readonly style: 'round' | 'groove' | 'merged'
   readonly theta: number
   readonly r: number
-  /** For a merged way: where the nearest nest is. */
-  readonly towards?: Point
+  /** For a merged way: the nests it opens into, because no wall would be left to them. */
+  readonly into?: readonly Joint[]
+}
+
+/** Where a merged way meets a nest. */
+export interface Joint {
+  readonly at: Point
+  readonly z0: number
+  readonly z1: number
 }
 
 export interface WayAsk {
@@ -55,10 +62,24 @@ function search(ask: WayAsk): Way {
   if (walled.r >= width / 2) return { style: 'round', ...polarOf(walled.c) }
   const groove = bestGroove(ask, pockets)
   if (groove !== undefined) return { style: 'groove', theta: groove, r: R - width / 2 }
-  const free = widestChannel(R, ask.contents)
-  const nest = nearestOf(pockets, free.c)
-  return { style: 'merged', ...polarOf(free.c), ...(nest ? { towards: nest } : {}) }
+  const inside = widestChannel(R - wall, ask.contents)
+  const free = inside.r >= width / 2 ? inside : widestChannel(R, ask.contents)
+  return { style: 'merged', ...polarOf(free.c), into: joints(ask, free.c) }
 }
+
+/** Every nest that would leave less than a wall to the channel, and does not reach into it anyway. */
+function joints(ask: WayAsk, c: Point): Joint[] {
+  return ask.cuts.flatMap(({ solid }): Joint[] => {
+    const region = sectionOf(solid)
+    if (!region || region.contains(c)) return []
+    const at = nearestOn(region, c)
+    const wall = distance(c, at) - ask.width / 2
+    return wall > -deepEnough && wall < ask.wall ? [{ at, ...planSpan(solid) }] : []
+  })
+}
+
+/** A channel that reaches this far into a nest is open to it, mm. */
+const deepEnough = 0.3
 
 function polarOf(p: Point): { theta: number; r: number } {
   const r = Math.hypot(p.x, p.y)
@@ -75,12 +96,6 @@ function bestGroove(ask: WayAsk, pockets: readonly Region[]): number | undefined
     if (!best || free > best.free + 1e-9) best = { theta, free }
   }
   return best && best.free >= width / 2 + wall ? best.theta : undefined
-}
-
-function nearestOf(regions: readonly Region[], p: Point): Point | undefined {
-  return regions
-    .map((r) => (r.contains(p) ? p : nearestOn(r, p)))
-    .reduce<Point | undefined>((a, b) => (a && distance(a, p) <= distance(b, p) ? a : b), undefined)
 }
 
 function nearestOn(region: Region, p: Point): Point {

@@ -110,21 +110,25 @@ function fromBody(b: Body, before: boolean): Target | undefined {
   const s = b.shape
   const doubt = (q: Quantity | undefined) =>
     q ? q.terms.reduce((sum, t) => sum + Math.abs(t.gain) * Math.max(t.spread.minus, t.spread.plus), 0) : 0
-  const sway = doubt(b.sway)
+  const arc = Math.sin((doubt(b.turn) * Math.PI) / 180)
   if (s.kind === 'pin') {
     const r = most(s.radius)
-    return { theta: s.theta, half: r + sway, tip: least(s.rIn), z0: least(s.z) - r, z1: most(s.z) + r, before }
+    const half = r + most(s.rOut) * arc
+    return { theta: s.theta, half, tip: least(s.rIn) - half * arc, z0: least(s.z) - r, z1: most(s.z) + r, before }
   }
   if (s.kind === 'box') {
-    const tip = Math.hypot(s.x.nominal, s.y.nominal) - most(s.halfHeight)
-    return { theta: s.facing, half: most(s.halfWidth) + sway, tip, z0: least(s.z0), z1: most(s.z1), before }
+    const [hw, hh] = [most(s.halfWidth), most(s.halfHeight)]
+    const middle = Math.hypot(s.x.nominal, s.y.nominal)
+    const half = hw + (middle + hh) * arc
+    return { theta: s.facing, half, tip: middle - hh - half * arc, z0: least(s.z0), z1: most(s.z1), before }
   }
   if (s.kind === 'sector' && s.half.nominal < 90) {
-    const half = Math.sin((most(s.half) * Math.PI) / 180) * (s.rOut ? most(s.rOut) : most(s.rIn) * 1.3)
+    const wide = most(s.half) + doubt(b.turn)
+    const half = Math.sin((wide * Math.PI) / 180) * (s.rOut ? most(s.rOut) : most(s.rIn) * 1.3)
     return {
       theta: s.theta,
-      half: half + sway,
-      tip: least(s.rIn) * Math.cos((most(s.half) * Math.PI) / 180),
+      half,
+      tip: least(s.rIn) * Math.cos((wide * Math.PI) / 180),
       z0: least(s.z0),
       z1: most(s.z1),
       before,

@@ -120,14 +120,19 @@ function channelItems(
       bore,
       { ...base, id: `${own}/mouth`, solid: slot(c, polar(way.r + width + beyond, way.theta), width, span) },
     ]
-  if (way.style === 'merged' && way.towards && Math.hypot(way.towards.x - c.x, way.towards.y - c.y) > 0.01) {
-    const [dx, dy] = [way.towards.x - c.x, way.towards.y - c.y]
+  const opened = (way.into ?? []).flatMap(({ at, z0, z1 }, i): PlanItem[] => {
+    const [dx, dy] = [at.x - c.x, at.y - c.y]
     const d = Math.hypot(dx, dy)
-    const into = { x: way.towards.x + (0.5 * dx) / d, y: way.towards.y + (0.5 * dy) / d }
-    return [bore, { ...base, id: `${own}/join`, solid: slot(c, into, width * 0.8, span) }]
-  }
-  return [bore]
+    const stretch = { z0: Math.max(z0, span.z0), z1: Math.min(z1, span.z1) }
+    if (d < 0.01 || stretch.z1 - stretch.z0 < 0.1) return []
+    const end = { x: at.x + (reachInto * dx) / d, y: at.y + (reachInto * dy) / d }
+    return [{ ...base, id: `${own}/join-${i + 1}`, solid: slot(c, end, width * 0.8, stretch) }]
+  })
+  return [bore, ...opened]
 }
+
+/** How far a channel is drawn into a nest it opens to, so that no skin is left, mm. */
+const reachInto = 0.6
 
 /** A box from one point of the cross-section to another. */
 function slot(from: Point, to: Point, width: number, span: { z0: number; z1: number }): PlanItem['solid'] {
