@@ -23,6 +23,11 @@ export interface BuiltSled {
   readonly bodies: readonly PrintedBody[]
 }
 
+/** A sled with what is wrong with it: bodies that the gate refuses are there too, bodies that could not be made are not. */
+export interface TriedSled extends BuiltSled {
+  readonly problems: readonly Problem[]
+}
+
 /** The sled of an assembly as closed meshes that passed the gate. Fails with what is wrong, named by item and input. */
 export function buildSled(
   kernel: Kernel,
@@ -30,6 +35,14 @@ export function buildSled(
   sledId: string,
   facets = leastFacets,
 ): Outcome<BuiltSled> {
+  const tried = trySled(kernel, assembly, sledId, facets)
+  if (!tried.ok) return tried
+  const { problems, ...built } = tried.value
+  return problems.length > 0 ? { ok: false, problems } : good(built)
+}
+
+/** As `buildSled`, for whoever wants the bodies whatever the gate says. Fails only where there is no such sled. */
+export function trySled(kernel: Kernel, assembly: Assembly, sledId: string, facets = leastFacets): Outcome<TriedSled> {
   const sled = assembly.sleds.find((s) => s.id === sledId)
   if (!sled)
     return bad(
@@ -67,7 +80,7 @@ export function buildSled(
     )
     return [{ id: body.id, name: body.name, mesh: built.mesh, report }]
   })
-  return problems.length > 0 ? { ok: false, problems } : good({ sled, plan, bodies })
+  return good({ sled, plan, bodies, problems })
 }
 
 function whereTyped(plan: Plan, item: string): string {

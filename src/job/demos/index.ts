@@ -1,4 +1,7 @@
+import deckLantern from './deck-lantern.json' with { type: 'json' }
+import landingLantern from './landing-lantern.json' with { type: 'json' }
 import pierLantern from './pier-lantern.json' with { type: 'json' }
+import weirLantern from './weir-lantern.json' with { type: 'json' }
 
 /** A project to try the program on: invented data, and said to be so in the file. */
 export interface Demo {
@@ -10,4 +13,9 @@ export interface Demo {
 }
 
 /** In the order in which they are listed; the first is the one that `npm start` runs. */
-export const demos: readonly Demo[] = [{ name: 'pier-lantern', title: 'Everything goes in', project: pierLantern }]
+export const demos: readonly Demo[] = [
+  { name: 'pier-lantern', title: 'Everything goes in', project: pierLantern },
+  { name: 'weir-lantern', title: 'A ring that does not come through the mouth', project: weirLantern },
+  { name: 'landing-lantern', title: 'Cannot tell yet: a reading is missing', project: landingLantern },
+  { name: 'deck-lantern', title: 'An off-centre cell under the board', project: deckLantern },
+]

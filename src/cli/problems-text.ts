@@ -1,0 +1,22 @@
+import type { Problem } from '../problem/problem.ts'
+import { labelled, lines, wrap } from './columns.ts'
+
+/** What is wrong, one block a problem: where, what was found, what is allowed, what to do. */
+export function problemsText(problems: readonly Problem[], heading: string, width: number): string {
+  return lines([...wrap(heading, width), ...problems.flatMap((p) => ['', ...problemLines(p, width)])])
+}
+
+export function problemLines(p: Problem, width: number, indent = 2): string[] {
+  const row = (label: string, text: string) => labelled(label, text, indent + 2, 9, width)
+  return [
+    ...labelled('', p.path === '' ? 'the whole file' : p.path, indent, 0, width),
+    ...row('got', p.got),
+    ...row('allowed', p.limit),
+    ...row('hint', p.hint),
+  ]
+}
+
+/** The list for a script: each with code, path, got, limit and hint. */
+export const problemsJson = (problems: readonly Problem[]): string => `${JSON.stringify({ problems }, null, 2)}\n`
+
+export const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`
