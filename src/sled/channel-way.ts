@@ -13,11 +13,11 @@ export interface Way {
   readonly style: 'round' | 'groove' | 'merged'
   readonly theta: number
   readonly r: number
-  /** For a merged way: the nests it opens into, because no wall would be left to them. */
+  /** Nests it opens into, because no wall would be left to them. */
   readonly into?: readonly Joint[]
 }
 
-/** Where a merged way meets a nest. */
+/** Where a way meets a nest. */
 export interface Joint {
   readonly at: Point
   readonly z0: number
@@ -30,6 +30,8 @@ export interface WayAsk {
   readonly wall: number
   /** What is cut out of the sled along the way. */
   readonly cuts: readonly PlanItem[]
+  /** Cut out too, but the way may open into it. */
+  readonly mayOpen: readonly PlanItem[]
   /** What lies in it. */
   readonly contents: readonly Region[]
 }
@@ -44,7 +46,7 @@ export function wayFor(ask: WayAsk): Way {
     ask.R,
     ask.width,
     ask.wall,
-    ask.cuts.map((c) => c.solid),
+    [...ask.cuts, ...ask.mayOpen].map((c) => c.solid),
     ask.contents.map((c) => c.form),
   ])
   const known = kept.get(key)
@@ -56,6 +58,12 @@ export function wayFor(ask: WayAsk): Way {
 }
 
 function search(ask: WayAsk): Way {
+  const way = straight(ask)
+  const c = polar(way.r, way.theta)
+  return { ...way, into: joints(ask, way.style === 'merged' ? [...ask.cuts, ...ask.mayOpen] : ask.mayOpen, c) }
+}
+
+function straight(ask: WayAsk): Omit<Way, 'into'> {
   const { R, width, wall } = ask
   const pockets = ask.cuts.flatMap((c) => sectionOf(c.solid) ?? [])
   const walled = widestChannel(R, pockets, wall)
@@ -64,12 +72,12 @@ function search(ask: WayAsk): Way {
   if (groove !== undefined) return { style: 'groove', theta: groove, r: R - width / 2 }
   const inside = widestChannel(R - wall, ask.contents)
   const free = inside.r >= width / 2 ? inside : widestChannel(R, ask.contents)
-  return { style: 'merged', ...polarOf(free.c), into: joints(ask, free.c) }
+  return { style: 'merged', ...polarOf(free.c) }
 }
 
 /** Every nest that would leave less than a wall to the channel, and does not reach into it anyway. */
-function joints(ask: WayAsk, c: Point): Joint[] {
-  return ask.cuts.flatMap(({ solid }): Joint[] => {
+function joints(ask: WayAsk, cuts: readonly PlanItem[], c: Point): Joint[] {
+  return cuts.flatMap(({ solid }): Joint[] => {
     const region = sectionOf(solid)
     if (!region || region.contains(c)) return []
     const at = nearestOn(region, c)

@@ -20,11 +20,13 @@ export function wireChannels(assembly: Assembly, sled: Sled, cuts: readonly Plan
   if (width <= 0) return []
   const { z0, z1 } = stretch(assembly, sled)
   const R = Math.min(...sled.pieces.map((p) => p.radius))
+  const near = along(cuts, z0, z1)
   const way = wayFor({
     R,
     width,
     wall: sled.print.leastWall,
-    cuts: along(cuts, z0, z1).filter((c) => !isEndSpeaker(assembly, sled, c.by)),
+    cuts: near.filter((c) => !isEndSpeaker(assembly, sled, c.by)),
+    mayOpen: near.filter((c) => isEndSpeaker(assembly, sled, c.by)),
     contents: contentRegions(assembly, sled),
   })
   const path = (field: string) => `sleds/${sled.id}/channels/wires/${field}`
