@@ -117,11 +117,10 @@ function channelItems(
     id: own,
     solid: { shape: 'cylinder', x: c.x, y: c.y, ...span, r0: width / 2, r1: width / 2 },
   }
-  if (way.style === 'groove')
-    return [
-      bore,
-      { ...base, id: `${own}/mouth`, solid: slot(c, polar(way.r + width + beyond, way.theta), width, span) },
-    ]
+  const mouth: PlanItem[] =
+    way.style === 'groove'
+      ? [{ ...base, id: `${own}/mouth`, solid: slot(c, polar(way.r + width + beyond, way.theta), width, span) }]
+      : []
   const opened = (way.into ?? []).flatMap(({ at, z0, z1 }, i): PlanItem[] => {
     const [dx, dy] = [at.x - c.x, at.y - c.y]
     const d = Math.hypot(dx, dy)
@@ -130,7 +129,7 @@ function channelItems(
     const end = { x: at.x + (reachInto * dx) / d, y: at.y + (reachInto * dy) / d }
     return [{ ...base, id: `${own}/join-${i + 1}`, solid: slot(c, end, width * 0.8, stretch) }]
   })
-  return [bore, ...opened]
+  return [bore, ...mouth, ...opened]
 }
 
 /** How far a channel is drawn into a nest it opens to, so that no skin is left, mm. */
