@@ -1,17 +1,9 @@
 import { bounds } from '../presets/bounds.ts'
 import { exact, known, type Quantity, scale } from '../quantity/quantity.ts'
+import { bundleFactor } from '../rules/bundle.ts'
 import type { Bundle } from './assembly.ts'
 import { type Context, wrong } from './context.ts'
 import { quantityOf } from './quantity.ts'
-
-/**
- * Envelope of n equal wires over one wire's diameter: closed forms for 1 to 7 (circle packing in a circle, computed);
- * beyond, packed to 0.6 of the area, never below two side by side. Source: REFERENCE 8.1 and common practice.
- */
-export function bundleFactor(n: number): number {
-  const closed = [0, 1, 2, 1 + 2 / Math.sqrt(3), 1 + Math.SQRT2, 1 + Math.sqrt(2 * (1 + 1 / Math.sqrt(5))), 3, 3]
-  return closed[n] ?? Math.max(2, Math.sqrt(n / 0.6))
-}
 
 /** Wire bundles with the diameter they take up. */
 export function bundlesOf(ctx: Context): Bundle[] {

@@ -1,4 +1,5 @@
 import type { ThresholdInput } from '../project/schema/project.ts'
+import { usual } from '../rules/usual.ts'
 
 /** A setting of the job: its default, unit and where that comes from. Every one can be changed per project. */
 export interface ThresholdDefinition {
@@ -18,7 +19,7 @@ export const thresholdDefinitions = [
   {
     id: 'clearance',
     what: 'least gap between the sled with its contents and the hilt',
-    value: 0.15,
+    value: usual.clearance,
     unit: 'mm',
     min: 0,
     max: 5,
@@ -27,7 +28,7 @@ export const thresholdDefinitions = [
   {
     id: 'part-gap',
     what: 'least gap between two parts in the sled',
-    value: 0.2,
+    value: usual.partGap,
     unit: 'mm',
     min: 0,
     max: 10,
@@ -117,7 +118,7 @@ export const thresholdDefinitions = [
   {
     id: 'preload',
     what: 'least compression of a contact that still presses',
-    value: 0.5,
+    value: usual.preload,
     unit: 'mm',
     min: 0,
     max: 10,

@@ -1,9 +1,14 @@
 import { bad, good, type Outcome, problem } from '../problem/problem.ts'
+import { axialChainRule } from './calc/axial-chain.ts'
+import { boardOverCellRule } from './calc/board-over-cell.ts'
 import { boreFromReadingsRule } from './calc/bore-from-readings.ts'
+import { bundleDiameterRule } from './calc/bundle-diameter.ts'
 import { jawFlatRule } from './calc/jaw-flat.ts'
 import { sizeFromReadingsRule } from './calc/size-from-readings.ts'
+import { smallestBoreRule } from './calc/smallest-bore.ts'
 import { threadFreeBoreRule } from './calc/thread-free-bore.ts'
 import { threadOutsideRule } from './calc/thread-outside.ts'
+import { widestChannelRule } from './calc/widest-channel.ts'
 import { type Given, parsePairs, readInputs } from './inputs.ts'
 import type { Rule, RuleValues } from './rule.ts'
 
@@ -14,6 +19,11 @@ export const rules: readonly Rule[] = [
   jawFlatRule,
   threadFreeBoreRule,
   threadOutsideRule,
+  smallestBoreRule,
+  boardOverCellRule,
+  widestChannelRule,
+  axialChainRule,
+  bundleDiameterRule,
 ]
 
 /** Fails with unknown-value; the hint lists the rules there are. */
