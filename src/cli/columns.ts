@@ -2,10 +2,7 @@
 
 /** Text from a project as it may be shown: whatever could move the cursor or recolour the screen becomes a "?". */
 export function shown(text: string): string {
-  // eslint-disable-next-line no-control-regex -- taking them out is the purpose
-  return text
-    .replace(/[\t\n\r]+/g, ' ')
-    .replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069]/g, '?')
+  return text.replace(/\s+/g, ' ').replace(/[\p{Cc}\u202a-\u202e\u2066-\u2069]/gu, '?')
 }
 
 /** Words in lines of at most `width` columns; a word longer than a line is broken. */

@@ -38,7 +38,7 @@ function commands(io: Io, done: (code: number) => void): Command {
     .version(about.version, '-V, --version', 'print the version')
     .helpOption('-h, --help', 'print this help')
     .helpCommand('help [command]', 'print the help of a command')
-    .configureOutput({ writeOut: io.out, writeErr: io.err })
+    .configureOutput({ writeOut: io.out, writeErr: io.err, outputError: (text, write) => write(sentence(text)) })
     .configureHelp({ helpWidth: io.width })
     .exitOverride()
     .showHelpAfterError('Help: sledwright --help, or sledwright COMMAND --help.')
@@ -50,6 +50,7 @@ function commands(io: Io, done: (code: number) => void): Command {
     .option('--full', 'give reasons, limits and shares of what is clear, too')
     .option('--state <name>', 'look at this one state of the hilt, for example closed')
     .option('--hilt <id>', 'look at this hilt, where the project holds several')
+    .addHelpText('after', `\n${exitHelp}`)
     .action(async (path: string, options: CheckOptions) =>
       done(await (await import('./commands/check.ts')).check(path, options, io)),
     )
@@ -92,6 +93,12 @@ function commands(io: Io, done: (code: number) => void): Command {
     done((await import('./commands/schema.ts')).schema(io)),
   )
   return program
+}
+
+/** What was typed wrong, without the label that it is an error. */
+function sentence(text: string): string {
+  const said = text.replace(/^error: /, '')
+  return said.charAt(0).toUpperCase() + said.slice(1)
 }
 
 /** A command that answers as the program does: same streams, no exit of its own, nothing left over on the line. */

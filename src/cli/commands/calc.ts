@@ -68,10 +68,10 @@ function ruleLines(r: Rule, width: number): string[] {
 
 function inputText(i: RuleInput): string {
   const needed = i.default !== undefined ? `usually ${valueText(i.default)}` : i.optional ? 'may be left out' : 'needed'
-  return `${i.what} ${allowedText(i)}; ${needed}.`
+  return `${i.what} (${allowedText(i)}; ${needed})`
 }
 
-const outputText = (o: RuleNumber): string => (o.unit === '' ? o.what : `${o.what} ${o.unit}.`)
+const outputText = (o: RuleNumber): string => (o.unit === '' ? o.what : `${o.what} (${o.unit})`)
 
 const valueText = (v: RuleValue): string =>
   typeof v === 'number' ? plain(v) : typeof v === 'string' ? v : v.map((n) => plain(n)).join(', ')

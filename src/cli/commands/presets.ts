@@ -13,7 +13,8 @@ import { usageText } from '../usage.ts'
  * put through its schemas once, in a release too.
  */
 export function presets(kind: string | undefined, options: { readonly json?: boolean }, io: Io): number {
-  const { kinds, ofKind } = loadPresets()
+  const all = loadPresets()
+  const { kinds } = all
   const faults = presetProblems()
   if (faults.length > 0) {
     io.err(problemsText(faults, 'The presets themselves are at fault:', io.width))
@@ -27,12 +28,12 @@ export function presets(kind: string | undefined, options: { readonly json?: boo
   if (options.json)
     io.out(
       `${JSON.stringify(
-        chosen.flatMap((k: Kind) => ofKind(k)),
+        chosen.flatMap((k: Kind) => all.ofKind(k)),
         null,
         2,
       )}\n`,
     )
-  else io.out(lines(chosen.flatMap((k, i) => [...headingOf(k, i, chosen.length), ...ofKind(k).map(presetText)])))
+  else io.out(lines(chosen.flatMap((k, i) => [...headingOf(k, i, chosen.length), ...all.ofKind(k).map(presetText)])))
   return exit.done
 }
 

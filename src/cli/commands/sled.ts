@@ -86,5 +86,5 @@ function bodyText(body: BodyReport): string {
 /** What the files are called after: the project's own file, or its job where it came through standard input. */
 function baseName(path: string, { project }: Judged): string {
   const own = path === '-' ? (project.job[0]?.id ?? 'project') : basename(path).replace(/(\.sledwright)?\.json$/i, '')
-  return own.replace(/[\u0000-\u001f\u007f<>:"|?*\\/]/g, '-') || 'project'
+  return own.replace(/[\p{Cc}<>:"|?*\\/]/gu, '-') || 'project'
 }
