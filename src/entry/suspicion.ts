@@ -4,9 +4,14 @@ import { inch } from './units.ts'
 
 /**
  * Questions about entries that parse well and are probably wrong: inches read as millimetres, digits swapped, a bore
- * wider than its tube. "suspicious" asks and leaves the value in force; "out-of-range" is what cannot be.
+ * wider than its tube. "suspicious" asks and leaves the value in force; "out-of-range" and "contradiction" are what
+ * cannot be.
  * All lengths in mm. None of them changes a value: what to do is the person's answer.
  */
+
+/** Whether a factor of 25.4 either way makes an unusual size a usual one: inches read as mm, or converted twice. */
+export const inchesMeant = (value: number, usual: Plausible): boolean =>
+  (value < usual.min || value > usual.max) && [value * inch, value / inch].some((v) => v >= usual.min && v <= usual.max)
 
 /** A size against what is usual there. Zero, negative and not finite cannot be; the rest is asked. */
 export function suspectSize(value: number, usual: Plausible, path: string): Problem | undefined {
@@ -47,7 +52,7 @@ export function suspectRatio(value: number, sibling: number, path: string, sibli
   )
 }
 
-const isInchRatio = (r: number): boolean => Math.abs(r / inch - 1) <= 0.03
+export const isInchRatio = (r: number): boolean => Math.abs(r / inch - 1) <= 0.03
 
 /** Readings of one place that disagree by more than `most` mm or 4 %: a unit or a digit is wrong. One question each. */
 export function suspectReadings(values: readonly number[], path: string, most = 1): Problem[] {
@@ -77,7 +82,7 @@ export function suspectWall(
   if (wall <= 0) {
     const inches = bore < outside * inch ? `If the outside was read in inches, type ${short(outside)}in.` : ''
     const hint = outside * 4 < bore && inches ? inches : 'The bore is smaller than the outside diameter: swapped?'
-    return problem('out-of-range', path, bore, `below the outside diameter, ${short(outside)} mm`, hint)
+    return problem('contradiction', path, bore, `below the outside diameter, ${short(outside)} mm`, hint)
   }
   if (wall >= thinnest) {
     // A tube whose wall is most of its radius: the bore may have been typed in inches.
@@ -87,7 +92,13 @@ export function suspectWall(
     return problem('suspicious', path, bore, `a bore in a tube of ${short(outside)} mm`, hint)
   }
   const limit = `a wall of at least ${thinnest} mm; here ${short(wall)} mm`
-  return problem('suspicious', path, bore, limit, 'Check the bore and the outside diameter.')
+  return problem(
+    'suspicious',
+    path,
+    bore,
+    limit,
+    'Read bore and outside again; for metal that thin, lower the setting "least-wall".',
+  )
 }
 
 const short = (v: number): string => String(Number(v.toPrecision(5)))

@@ -1,3 +1,5 @@
+import { plausible } from '../entry/plausible.ts'
+import { suspectWall } from '../entry/suspicion.ts'
 import type { JointInput, SectionInput } from '../project/schema/hilt.ts'
 import { add, exact, known, most, type Quantity, sub } from '../quantity/quantity.ts'
 import { stepsOf } from './bore.ts'
@@ -5,6 +7,7 @@ import { ask, type Context, limitOf, wrong } from './context.ts'
 import type { Heights } from './heights.ts'
 import type { Section } from './metal.ts'
 import { quantityOf } from './quantity.ts'
+import { suspectDiameter, suspectLengths } from './suspicions.ts'
 
 /** Sections may overlap or stand apart by this much beyond what a joint explains, mm: reading errors add up. */
 const seamSlack = 0.5
@@ -72,6 +75,7 @@ export function resolveSections(ctx: Context, heights: Heights, inputs: readonly
     ]
   })
   checkSeams(ctx, inputs, sections)
+  suspectLengths(ctx, inputs, sections)
   for (const s of sections) checkWalls(ctx, s)
   return sections
 }
@@ -112,6 +116,8 @@ function outsideOf(ctx: Context, s: SectionInput, rear: Quantity, blade: Quantit
     const d0 = quantityOf(ctx, o.diameter, { path: `${path}/diameter`, as: 'outside' })
     const d1 =
       o.diameterEnd === undefined ? d0 : quantityOf(ctx, o.diameterEnd, { path: `${path}/diameterEnd`, as: 'outside' })
+    suspectDiameter(ctx, o.diameter, d0, plausible.outside, `${path}/diameter`)
+    suspectDiameter(ctx, o.diameterEnd, d1, plausible.outside, `${path}/diameterEnd`)
     return d0 && d1 ? [{ z0, z1: z, d0, d1 }] : []
   })
 }
@@ -149,9 +155,8 @@ function checkSeams(ctx: Context, inputs: readonly SectionInput[], sections: rea
   }
 }
 
-/** Bore against outside: a slip of units shows here. */
+/** Bore against outside: a slip of units shows here. The setting "least-wall" says how thin is believed. */
 function checkWalls(ctx: Context, s: Section): void {
-  const least = limitOf(ctx, 'least-wall')
   for (const step of s.steps) {
     if (!step.r0 || !step.r1 || step.kind === 'solid') continue
     for (const o of s.outside) {
@@ -159,24 +164,9 @@ function checkWalls(ctx: Context, s: Section): void {
       const bore = 2 * Math.max(step.r0.nominal, step.r1.nominal)
       const out = Math.min(o.d0.nominal, o.d1.nominal)
       const path = `${step.id.replace(/^sections\/([^/]+)\//, 'sections/$1/bore/')}/diameter`
-      const wall = (out - bore) / 2
-      if (wall <= 0)
-        wrong(ctx, 'contradiction', path, bore, `less than the outside diameter, ${out} mm`, inches(bore, out))
-      else if (wall < least)
-        wrong(
-          ctx,
-          'suspicious',
-          path,
-          `${bore} in ${out}: a wall of ${wall.toFixed(2)} mm`,
-          `a wall of at least ${least} mm`,
-          'Read bore and outside again; for metal that thin, lower the setting "least-wall".',
-        )
+      const least = limitOf(ctx, 'least-wall')
+      const found = (out - bore) / 2 < least ? suspectWall(bore, out, path, least) : undefined
+      if (found) ctx.problems.push(found)
     }
   }
-}
-
-function inches(bore: number, out: number): string {
-  return bore / out > 12
-    ? `Is the outside in inches? ${out} in is ${(out * 25.4).toFixed(2)} mm.`
-    : 'Read bore and outside again.'
 }

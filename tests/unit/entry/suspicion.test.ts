@@ -78,9 +78,9 @@ describe('a bore in its tube', () => {
     [28, 32, undefined],
     [28, 28.6, undefined],
     [28, 28.5, 'suspicious'],
-    [28, 28, 'out-of-range'],
-    [32, 28, 'out-of-range'],
-    [28, 1.25, 'out-of-range'],
+    [28, 28, 'contradiction'],
+    [32, 28, 'contradiction'],
+    [28, 1.25, 'contradiction'],
     [1.1, 32, 'suspicious'],
   ])('bore %s in %s: %s', (bore, outside, code) => {
     expect(suspectWall(bore, outside, 'x')?.code).toBe(code)
