@@ -14,6 +14,11 @@ export const plausible = {
   outside: { min: 10, max: 90, what: 'an outside diameter' },
   depth: { min: 15, max: 450, what: 'a depth in a hilt' },
   hiltLength: { min: 80, max: 500, what: "a hilt's length" },
+  cellDiameter: { min: 8, max: 35, what: "a cell's diameter" },
+  cellLength: { min: 20, max: 110, what: "a cell's length" },
+  speakerDiameter: { min: 10, max: 60, what: "a speaker's diameter" },
+  boardWidth: { min: 8, max: 50, what: "a board's width" },
+  boardLength: { min: 12, max: 150, what: "a board's length" },
   pitch: { min: 0.25, max: 4, what: 'a pitch' },
 } as const satisfies Readonly<Record<string, Plausible>>
 

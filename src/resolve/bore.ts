@@ -7,7 +7,7 @@ import { ask, type Context, wrong } from './context.ts'
 import type { Ends } from './heights.ts'
 import type { Step } from './metal.ts'
 import { quantityOf } from './quantity.ts'
-import { suspectDiameter } from './suspicions.ts'
+import { questionSize } from './suspicions.ts'
 
 /** Lengths of steps may miss the section's length by this much before it is called a contradiction, mm. */
 const lengthSlack = 0.5
@@ -149,8 +149,8 @@ function clampStates(ctx: Context, s: SectionInput): Variant[] {
   const openIn = s.clamp.openIn ?? ['stripped']
   const open = quantityOf(ctx, s.clamp.open, { path: `${path}/open`, as: 'bore' })
   const closed = quantityOf(ctx, s.clamp.closed, { path: `${path}/closed`, as: 'bore' })
-  suspectDiameter(ctx, s.clamp.open, open, plausible.bore, `${path}/open`)
-  suspectDiameter(ctx, s.clamp.closed, closed, plausible.bore, `${path}/closed`)
+  questionSize(ctx, s.clamp.open, open, plausible.bore, `${path}/open`)
+  questionSize(ctx, s.clamp.closed, closed, plausible.bore, `${path}/closed`)
   if (open && closed && closed.nominal > open.nominal)
     wrong(
       ctx,
@@ -175,7 +175,7 @@ function diameters(
 ): { d0: Quantity | undefined; d1: Quantity | undefined; thread: Step['thread'] } {
   if (b.kind === 'solid') return { d0: exact(0), d1: exact(0), thread: undefined }
   const read = quantityOf(ctx, b.diameter, { path: `${path}/diameter`, as: 'bore' })
-  suspectDiameter(ctx, b.diameter, read, plausible.bore, `${path}/diameter`)
+  questionSize(ctx, b.diameter, read, plausible.bore, `${path}/diameter`)
   const thread = b.thread === undefined ? undefined : threadOf(ctx, b, path)
   const free = thread ? fromThread(ctx, b, thread, read, path) : read
   if (b.kind === 'threaded' && b.thread === undefined)
@@ -194,7 +194,7 @@ function diameters(
     })
   const end =
     b.diameterEnd === undefined ? free : quantityOf(ctx, b.diameterEnd, { path: `${path}/diameterEnd`, as: 'bore' })
-  if (b.diameterEnd !== undefined) suspectDiameter(ctx, b.diameterEnd, end, plausible.bore, `${path}/diameterEnd`)
+  if (b.diameterEnd !== undefined) questionSize(ctx, b.diameterEnd, end, plausible.bore, `${path}/diameterEnd`)
   const allowance = quantityOf(ctx, b.allowance, { path: `${path}/allowance`, as: 'offset', min: 0, max: 5 })
   const less = (q: Quantity | undefined) =>
     q && allowance

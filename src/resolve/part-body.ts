@@ -3,6 +3,7 @@ import type { BodyInput, PartInput } from '../project/schema/part.ts'
 import { add, combine, exact, known, type Quantity, scale } from '../quantity/quantity.ts'
 import { type Context, limitOf, wrong } from './context.ts'
 import { quantityOf } from './quantity.ts'
+import { questionSize, usualOf } from './suspicions.ts'
 
 /**
  * A part in its own frame: z from its rear face, u across, v outwards (the way it faces). Its pieces are what stands
@@ -88,13 +89,12 @@ export function localOf(ctx: Context, p: PartInput, source: Source): Local | und
   const swapped = p.swapped ?? (source.preset !== undefined && 'swapped' in source.preset)
   const fromPreset =
     p.body === undefined && source.preset ? `${source.preset.name}: ${source.preset.source}` : undefined
-  const size = (field: string, input: unknown, as: 'outside' | 'length' | 'offset' | 'angle' = 'outside') =>
-    quantityOf(ctx, input as never, {
-      path: `${source.path}/${field}`,
-      as,
-      swapped,
-      ...(fromPreset ? { preset: fromPreset } : {}),
-    })
+  const size = (field: string, input: unknown, as: 'outside' | 'length' | 'offset' | 'angle' = 'outside') => {
+    const path = `${source.path}/${field}`
+    const q = quantityOf(ctx, input as never, { path, as, swapped, ...(fromPreset ? { preset: fromPreset } : {}) })
+    if (p.body) questionSize(ctx, input as never, q, usualOf(p.kind, field), path)
+    return q
+  }
   const b = source.body
   if (b.shape === 'cylinder') {
     const [d, l] = [size('diameter', b.diameter), size('length', b.length)]

@@ -7,7 +7,7 @@ import { ask, type Context, limitOf, wrong } from './context.ts'
 import type { Heights } from './heights.ts'
 import type { Section } from './metal.ts'
 import { quantityOf } from './quantity.ts'
-import { suspectDiameter, suspectLengths } from './suspicions.ts'
+import { questionLengths, questionSize } from './suspicions.ts'
 
 /** Sections may overlap or stand apart by this much beyond what a joint explains, mm: reading errors add up. */
 const seamSlack = 0.5
@@ -75,7 +75,7 @@ export function resolveSections(ctx: Context, heights: Heights, inputs: readonly
     ]
   })
   checkSeams(ctx, inputs, sections)
-  suspectLengths(ctx, inputs, sections)
+  questionLengths(ctx, inputs, sections)
   for (const s of sections) checkWalls(ctx, s)
   return sections
 }
@@ -116,8 +116,8 @@ function outsideOf(ctx: Context, s: SectionInput, rear: Quantity, blade: Quantit
     const d0 = quantityOf(ctx, o.diameter, { path: `${path}/diameter`, as: 'outside' })
     const d1 =
       o.diameterEnd === undefined ? d0 : quantityOf(ctx, o.diameterEnd, { path: `${path}/diameterEnd`, as: 'outside' })
-    suspectDiameter(ctx, o.diameter, d0, plausible.outside, `${path}/diameter`)
-    suspectDiameter(ctx, o.diameterEnd, d1, plausible.outside, `${path}/diameterEnd`)
+    questionSize(ctx, o.diameter, d0, plausible.outside, `${path}/diameter`)
+    questionSize(ctx, o.diameterEnd, d1, plausible.outside, `${path}/diameterEnd`)
     return d0 && d1 ? [{ z0, z1: z, d0, d1 }] : []
   })
 }

@@ -3,6 +3,7 @@ import { type Plausible, plausible } from '../entry/plausible.ts'
 import { inchesMeant, isInchRatio, suspectReadings, suspectSize } from '../entry/suspicion.ts'
 import type { Problem } from '../problem/problem.ts'
 import type { SectionInput } from '../project/schema/hilt.ts'
+import type { PartInput } from '../project/schema/part.ts'
 import { isFromReadings, type QuantityInput } from '../project/schema/quantity.ts'
 import type { Quantity } from '../quantity/quantity.ts'
 import type { Context } from './context.ts'
@@ -13,17 +14,27 @@ import type { Section } from './metal.ts'
  * on it would be about another hilt, so it is refused; all else is asked and taken as it stands. A size that was typed
  * with its unit is what it says.
  */
-export function suspectDiameter(
+export function questionSize(
   ctx: Context,
   input: QuantityInput | undefined,
   q: Quantity | undefined,
-  usual: Plausible,
+  usual: Plausible | undefined,
   path: string,
 ): void {
-  if (input === undefined || q === undefined || unitTyped(input)) return
+  if (input === undefined || q === undefined || !usual || unitTyped(input)) return
   if (amongReadings(ctx, input, path)) return
   const found = suspectSize(q.nominal, usual, path)
   if (found) put(ctx, found, inchesMeant(q.nominal, usual))
+}
+
+/** What a part's size usually is, for the kinds and fields where a slip would pass for a very small part. */
+export function usualOf(kind: PartInput['kind'], field: string): Plausible | undefined {
+  const fields: Partial<Record<PartInput['kind'], Readonly<Record<string, Plausible>>>> = {
+    cell: { diameter: plausible.cellDiameter, length: plausible.cellLength },
+    speaker: { diameter: plausible.speakerDiameter },
+    board: { width: plausible.boardWidth, length: plausible.boardLength },
+  }
+  return fields[kind]?.[field]
 }
 
 /** The readings of one size against each other; true where one of them was questioned. */
@@ -48,7 +59,7 @@ function amongReadings(ctx: Context, input: QuantityInput, path: string): boolea
  * Lengths of sections: each short one is asked about, for a ring may be that short; where all of them together are no
  * hilt in millimetres and are one in inches, they are refused.
  */
-export function suspectLengths(ctx: Context, inputs: readonly SectionInput[], sections: readonly Section[]): void {
+export function questionLengths(ctx: Context, inputs: readonly SectionInput[], sections: readonly Section[]): void {
   const plain = inputs.filter((s) => !unitTyped(s.length))
   const lengthOf = (s: Section) => s.ends.blade.nominal - s.ends.rear.nominal
   const whole = sections.reduce((sum, s) => sum + lengthOf(s), 0)
