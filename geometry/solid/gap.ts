@@ -1,4 +1,5 @@
-import { planarGap, roughGap } from '../region/planar-gap.ts'
+import type { Link } from '../region/edge-distance.ts'
+import { planarApart, planarGap, roughGap } from '../region/planar-gap.ts'
 import { type Point, point } from '../region/point.ts'
 import type { Region } from '../region/region.ts'
 import { halfPlaneGap } from './half-plane.ts'
@@ -23,7 +24,9 @@ export interface Gap {
 
 /** Bounds closer than this are good enough, mm: a thousandth of a millimetre. */
 const fine = 1e-3
-const mostSlices = 400
+/** Where bodies are far apart a thousandth of the gap is enough. */
+const relative = 2e-3
+const mostSlices = 200
 
 export const far: Gap = {
   lo: Number.POSITIVE_INFINITY,
@@ -75,7 +78,7 @@ function outwards(c: Point, p: Point, r: number): Point {
 function straight(a: Solid, b: Solid): Gap {
   const [sa, sb] = [span(a), span(b)]
   const dz = apart(sa, sb)
-  const planar = planarGap(sectionOf(a), sectionOf(b))
+  const planar = beside(sectionOf(a), sectionOf(b), dz)
   const d = combine(dz, planar.d - a.grow - b.grow)
   return { lo: d, hi: d, z: middle(sa, sb), p: planar.p, q: planar.q, dz: Math.max(0, dz) }
 }
@@ -83,6 +86,9 @@ function straight(a: Solid, b: Solid): Gap {
 function sectionOf(s: Solid): Region {
   return s.kind === 'prism' ? s.region : sliceOver(s, span(s))
 }
+
+/** How deep two cross-sections overlap matters only where the bodies share a stretch of the axis. */
+const beside = (a: Region, b: Region, dz: number): Link => (dz >= 0 ? planarApart(a, b) : planarGap(a, b))
 
 /** Apart in either direction: the diagonal. Overlapping in both: the shorter way out. */
 function combine(dz: number, planar: number): number {
@@ -113,19 +119,20 @@ function searched(a: Solid, b: Solid): Gap {
   const whole = apart(span(a), span(b))
   const open: Node[] = []
   const take = (sa: Span, sb: Span) => {
-    const planar = planarGap(sliceOver(a, sa), sliceOver(b, sb)).d - a.grow - b.grow
     const dz = apart(sa, sb)
+    if (dz >= best.hi) return
+    const planar = beside(sliceOver(a, sa), sliceOver(b, sb), dz).d - a.grow - b.grow
     const lo = combine(dz < 0 ? whole : dz, planar)
     const upper = witness(a, b, sa, sb)
     if (upper && upper.hi < best.hi) best = upper
-    if (lo < best.hi - fine) open.push({ a: sa, b: sb, lo })
+    if (lo < best.hi - enough(best.hi)) open.push({ a: sa, b: sb, lo })
     else settled = Math.min(settled, lo)
   }
   take(bounded(span(a), span(b)), bounded(span(b), span(a)))
   for (let n = 0; n < mostSlices && open.length > 0; n++) {
     open.sort((x, y) => y.lo - x.lo)
     const node = open.pop() as Node
-    if (node.lo >= best.hi - fine) {
+    if (node.lo >= best.hi - enough(best.hi)) {
       settled = Math.min(settled, node.lo)
       continue
     }
@@ -139,14 +146,16 @@ function searched(a: Solid, b: Solid): Gap {
   return { ...best, lo: Math.min(left, best.hi) }
 }
 
+const enough = (hi: number): number => Math.max(fine, Number.isFinite(hi) ? relative * hi : 0)
+
 function witness(a: Solid, b: Solid, sa: Span, sb: Span): Gap | undefined {
   const za = clampTo((sa.z0 + sa.z1) / 2, sa)
   const zb = clampTo(za, sb)
   const zaBack = clampTo(zb, sa)
   const [ra, rb] = [sliceAt(a, zaBack), sliceAt(b, zb)]
   if (!ra || !rb) return undefined
-  const planar = planarGap(ra, rb)
   const dz = Math.abs(zaBack - zb)
+  const planar = beside(ra, rb, dz > 0 ? dz : -1)
   const d = combine(dz > 0 ? dz : apart(span(a), span(b)), planar.d - a.grow - b.grow)
   return { lo: d, hi: d, z: zaBack, p: planar.p, q: planar.q, dz }
 }

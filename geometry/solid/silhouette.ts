@@ -1,6 +1,6 @@
 import { distance, type Point, polar } from '../region/point.ts'
 import type { Region } from '../region/region.ts'
-import type { Radial, Solid } from './solid.ts'
+import { halfLength, type Radial, type Solid } from './solid.ts'
 
 /**
  * How far a body reaches from an axis, along z: the half-plane picture in which a round bore needs no sampling. Each
@@ -38,7 +38,8 @@ export function reach(s: Solid, c: Point): Reach[] {
 }
 
 /** A pin seen along its length: its tip face as a band that rises to the middle, and a box around it. */
-function pinReach({ theta, rOut, radius, z, grow, side = 0, stretch = 0 }: Radial, c: Point): Reach[] {
+function pinReach(s: Radial, c: Point): Reach[] {
+  const { theta, rOut, radius, z, grow, side = 0, stretch = 0 } = s
   const corner = (half: number): Point => {
     const tip = polar(rOut, theta)
     const across = polar(Math.max(0, half + side), theta + 90)
@@ -48,7 +49,7 @@ function pinReach({ theta, rOut, radius, z, grow, side = 0, stretch = 0 }: Radia
     ]
     return distance(p, c) > distance(q, c) ? p : q
   }
-  const long = radius + stretch
+  const long = halfLength(s)
   if (long <= 0) return []
   const widest = stretch >= 0 ? radius : Math.sqrt(Math.max(0, radius * radius - stretch * stretch))
   const flat = Math.max(0, stretch)

@@ -63,8 +63,13 @@ export interface Span {
 /** The stretch of the axis a solid takes up, mm. */
 export function span(s: Solid): Span {
   if (s.kind !== 'radial') return { z0: s.z0, z1: s.z1 }
-  const half = Math.max(0, s.radius + (s.stretch ?? 0)) + s.grow
+  const half = Math.max(0, halfLength(s)) + s.grow
   return { z0: s.z - half, z1: s.z + half }
+}
+
+/** Half the stretch of the axis over which a pin has any width at all; negative where doubt leaves nothing of it. */
+export function halfLength({ radius, side = 0, stretch = 0 }: Radial): number {
+  return Math.sqrt(Math.max(0, radius * radius - Math.min(0, side) ** 2)) * (side <= -radius ? 0 : 1) + stretch
 }
 
 /** The distance between two stretches; negative: minus the length they share. */

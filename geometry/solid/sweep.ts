@@ -1,6 +1,6 @@
 import { polar } from '../region/point.ts'
 import { rectangle } from '../region/region.ts'
-import type { Prism, Radial, Solid, Turned } from './solid.ts'
+import { halfLength, type Prism, type Radial, type Solid, type Turned } from './solid.ts'
 
 /** Which way a body travels on its way in: towards the blade (z grows) or towards the rear. */
 export type Heading = 'blade' | 'rear'
@@ -33,7 +33,7 @@ function sweptTurned(s: Turned, heading: Heading): Solid[] {
 
 function sweptPin(s: Radial, heading: Heading): Solid[] {
   const stretch = s.stretch ?? 0
-  if (s.radius + stretch <= 0) return []
+  if (halfLength(s) <= 0) return []
   const widest = stretch >= 0 ? s.radius : Math.sqrt(s.radius * s.radius - stretch * stretch)
   const half = Math.max(1e-6, widest + (s.side ?? 0))
   const region = rectangle(polar((s.rIn + s.rOut) / 2, s.theta), half, (s.rOut - s.rIn) / 2, s.theta)

@@ -111,8 +111,10 @@ export function contributionsOf(pair: Pair, nominal: Gap): Contribution[] {
   const base = (nominal.lo + nominal.hi) / 2
   return spreadsOf(pair.a, pair.b).flatMap((s): Contribution[] => {
     if (s.minus + s.plus === 0) return s.source === 'assumed' ? [contribution(s, 0, 0)] : []
-    const [a, b] = [gapWith(pair, s, -s.minus) - base, gapWith(pair, s, s.plus) - base]
-    const [down, up] = [Math.min(a, b, 0), Math.max(a, b, 0)]
+    const plus = gapWith(pair, s, s.plus) - base
+    // An even spread acts evenly enough for its share; only an uneven one is worth a second look.
+    const minus = s.minus === s.plus ? -plus : gapWith(pair, s, -s.minus) - base
+    const [down, up] = [Math.min(plus, minus, 0), Math.max(plus, minus, 0)]
     return up - down < 1e-9 && s.source !== 'assumed' ? [] : [contribution(s, down, up)]
   })
 }

@@ -237,7 +237,7 @@ function spoke(w: World, p: PartInput, piece: Extract<Piece, { kind: 'spoke' }>,
   const rIn = behind.reduce((r, q) => sub(r, q), sub(outer, piece.depth))
   const turn = turned(theta)
   return {
-    shape: { kind: 'pin', z: middle, theta: theta.nominal, radius: piece.radius, rIn, rOut: outer },
+    shape: { kind: 'pin', z: middle, theta: theta.nominal, radius: piece.radius, rIn, rOut: exact(outer.nominal) },
     ...(turn ? { turn } : {}),
   }
 }

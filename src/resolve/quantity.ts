@@ -47,7 +47,7 @@ const largest = 2000
 export function quantityOf(ctx: Context, input: QuantityInput | undefined, ask: Ask): Quantity | undefined {
   if (input === undefined) return undefined
   const q = read(ctx, input, ask)
-  return q && withinBelief(ctx, q, ask) ? q : undefined
+  return q && believed(ctx, q.nominal, ask) ? q : undefined
 }
 
 function read(ctx: Context, input: QuantityInput, ask: Ask): Quantity | undefined {
@@ -112,6 +112,7 @@ function bare(ctx: Context, value: number, ask: Ask, about: About = {}): Quantit
 }
 
 function single(ctx: Context, value: number, tool: Tool, ask: Ask): Quantity | undefined {
+  if (!believed(ctx, value, ask)) return undefined
   if (ask.as === 'offset') return spreadOf(ask, value, tool.mpe, tool.mpe, { from: tool.name })
   return combine(ctx, [{ value }], { tool, path: ask.path, coverage: limitOf(ctx, 'coverage') }, ask)
 }
@@ -186,17 +187,17 @@ function toolOf(ctx: Context, id: string, ask: Ask): Tool | undefined {
   return found as unknown as Tool
 }
 
-function withinBelief(ctx: Context, q: Quantity, ask: Ask): boolean {
+function believed(ctx: Context, value: number, ask: Ask): boolean {
   const sized = ask.as !== 'offset' && ask.as !== 'angle'
   const min = ask.min ?? (sized ? Number.MIN_VALUE : -largest)
   const max = ask.max ?? largest
-  if (q.nominal >= min && q.nominal <= max) return true
+  if (value >= min && value <= max) return true
   const limit = sized && ask.min === undefined ? `above 0 and at most ${max} mm` : `${min} to ${max}`
   wrong(
     ctx,
     'out-of-range',
     ask.path,
-    q.nominal,
+    value,
     limit,
     sized ? 'Give the size as measured, in mm.' : 'Give it in mm or degrees.',
   )

@@ -4,6 +4,7 @@ import { type PlanItem, planSpan } from '../../geometry/plan/plan.ts'
 import { nearest } from '../../geometry/region/edge-distance.ts'
 import { clock, distance, type Point, polar } from '../../geometry/region/point.ts'
 import type { Region } from '../../geometry/region/region.ts'
+import { remember } from './remember.ts'
 
 /**
  * How the wires run: in a round way with walls about it; in a groove open to the outside; or merged into the nests
@@ -36,26 +37,19 @@ export interface WayAsk {
   readonly contents: readonly Region[]
 }
 
-/** Answers kept: a change elsewhere in the job leaves the way as it was, and the search is the dearest step of a plan. */
-const kept = new Map<string, Way>()
-const mostKept = 16
-
-/** The best straight way for a bundle, in the order round, groove, merged. */
-export function wayFor(ask: WayAsk): Way {
-  const key = JSON.stringify([
-    ask.R,
-    ask.width,
-    ask.wall,
-    [...ask.cuts, ...ask.mayOpen].map((c) => c.solid),
-    ask.contents.map((c) => c.form),
-  ])
-  const known = kept.get(key)
-  if (known) return known
-  const way = search(ask)
-  if (kept.size >= mostKept) kept.delete(kept.keys().next().value as string)
-  kept.set(key, way)
-  return way
-}
+/** The best straight way for a bundle, in the order round, groove, merged. The dearest step of a plan. */
+export const wayFor: (ask: WayAsk) => Way = remember(
+  16,
+  (ask) =>
+    JSON.stringify([
+      ask.R,
+      ask.width,
+      ask.wall,
+      [...ask.cuts, ...ask.mayOpen].map((c) => c.solid),
+      ask.contents.map((c) => c.form),
+    ]),
+  search,
+)
 
 function search(ask: WayAsk): Way {
   const way = straight(ask)

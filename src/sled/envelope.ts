@@ -1,8 +1,15 @@
 import { slabsOf } from '../../geometry/plan/cross-section.ts'
-import type { Plan } from '../../geometry/plan/plan.ts'
+import type { Plan, PlanItem } from '../../geometry/plan/plan.ts'
 import type { Body } from '../body/body.ts'
 import { exact, type Quantity } from '../quantity/quantity.ts'
 import type { Sled } from '../resolve/assembly.ts'
+import { remember } from './remember.ts'
+
+const slabs = remember(
+  8,
+  (items: readonly PlanItem[]) => JSON.stringify(items.map((x) => [x.op, x.id, x.solid])),
+  slabsOf,
+)
 
 /**
  * The sled's outside as bodies for the checks: its plan cut into stretches of one cross-section. The print error
@@ -12,7 +19,7 @@ export function sledBodies(sled: Sled, plan: Plan): Body[] {
   const along = (z: number): Quantity => ({ nominal: z, terms: sled.ends.rear.terms })
   const of = `sleds/${sled.id}`
   return plan.bodies.flatMap((body) =>
-    slabsOf(body.items).map((slab, i): Body => {
+    slabs(body.items).map((slab, i): Body => {
       const form = slab.region.form
       const place = { z0: along(slab.z0), z1: along(slab.z1) }
       const name = `${sled.name} at z ${slab.z0.toFixed(1)}–${slab.z1.toFixed(1)}`

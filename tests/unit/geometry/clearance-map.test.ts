@@ -27,33 +27,29 @@ const obstacle: fc.Arbitrary<Solid> = fc.oneof(
   fc
     .tuple(mm(0, 360), mm(5, 55), mm(0.5, 3), mm(6, 12))
     .map(([theta, z, radius, rIn]): Radial => ({ kind: 'radial', theta, z, radius, rIn, rOut: 16, grow: 0 })),
-  fc
-    .tuple(mm(0, 360), mm(5, 120), mm(5, 50), mm(1, 8), mm(7, 13))
-    .map(
-      ([t, half, z, l, r]): Prism => ({
-        kind: 'prism',
-        region: sector(r, Number.POSITIVE_INFINITY, t, half),
-        z0: z,
-        z1: z + l,
-        grow: 0,
-      }),
-    ),
+  fc.tuple(mm(0, 360), mm(5, 120), mm(5, 50), mm(1, 8), mm(7, 13)).map(
+    ([t, half, z, l, r]): Prism => ({
+      kind: 'prism',
+      region: sector(r, Number.POSITIVE_INFINITY, t, half),
+      z0: z,
+      z1: z + l,
+      grow: 0,
+    }),
+  ),
 )
 const body: fc.Arbitrary<Solid> = fc.oneof(
   fc
     .tuple(mm(0, 4), mm(0, 360), mm(3, 9), mm(0, 30), mm(5, 25))
     .map(([e, t, r, z, l]): Prism => ({ kind: 'prism', region: disc(polar(e, t), r), z0: z, z1: z + l, grow: 0 })),
-  fc
-    .tuple(mm(0, 7), mm(0, 360), mm(2, 8), mm(1, 3), mm(0, 30), mm(5, 25))
-    .map(
-      ([e, t, w, h, z, l]): Prism => ({
-        kind: 'prism',
-        region: rectangle(polar(e, t), w, h, t),
-        z0: z,
-        z1: z + l,
-        grow: 0,
-      }),
-    ),
+  fc.tuple(mm(0, 7), mm(0, 360), mm(2, 8), mm(1, 3), mm(0, 30), mm(5, 25)).map(
+    ([e, t, w, h, z, l]): Prism => ({
+      kind: 'prism',
+      region: rectangle(polar(e, t), w, h, t),
+      z0: z,
+      z1: z + l,
+      grow: 0,
+    }),
+  ),
   fc
     .tuple(mm(4, 11), mm(4, 11), mm(0, 30), mm(5, 25))
     .map(([r0, r1, z, l]): Turned => ({ kind: 'turned', c: { x: 0, y: 0 }, z0: z, z1: z + l, r0, r1, grow: 0 })),

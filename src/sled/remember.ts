@@ -1,0 +1,16 @@
+/**
+ * A pure function that keeps its last few answers by the value of what it was asked. Most changes at the bench leave
+ * most of a sled as it was; what is dear to compute need not be computed again.
+ */
+export function remember<A, V>(most: number, keyOf: (a: A) => string, make: (a: A) => V): (a: A) => V {
+  const kept = new Map<string, V>()
+  return (a) => {
+    const key = keyOf(a)
+    const known = kept.get(key)
+    if (known !== undefined) return known
+    const value = make(a)
+    if (kept.size >= most) kept.delete(kept.keys().next().value as string)
+    kept.set(key, value)
+    return value
+  }
+}

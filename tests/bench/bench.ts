@@ -1,0 +1,102 @@
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, writeFileSync } from 'node:fs'
+import { cpus, tmpdir, totalmem } from 'node:os'
+import { join } from 'node:path'
+import { loadKernel } from '../../geometry/kernel/load.ts'
+import { clearanceMap } from '../../geometry/map/clearance-map.ts'
+import { gridOver } from '../../geometry/map/grid.ts'
+import { realise } from '../../src/body/realise.ts'
+import { worldOf } from '../../src/checks/world.ts'
+import { answer } from '../../src/job/answer.ts'
+import { buildSled } from '../../src/job/build-sled.ts'
+import { demos } from '../../src/job/demos/index.ts'
+import { loadPresets } from '../../src/presets/presets.ts'
+import { checkProject } from '../../src/project/read.ts'
+import type { Project } from '../../src/project/schema/project.ts'
+import { at } from '../../src/quantity/level.ts'
+import type { Assembly } from '../../src/resolve/assembly.ts'
+import { variants } from './variants.ts'
+
+/** Median and 95th percentile of a run, ms. */
+interface Timed {
+  readonly median: number
+  readonly p95: number
+  readonly runs: number
+}
+
+function timed(runs: number, warmup: number, work: (i: number) => void): Timed {
+  for (let i = 0; i < warmup; i++) work(i)
+  const times = Array.from({ length: runs }, (_, i) => {
+    const start = performance.now()
+    work(warmup + i)
+    return performance.now() - start
+  }).sort((a, b) => a - b)
+  return { median: times[runs >> 1] as number, p95: times[Math.floor(runs * 0.95)] as number, runs }
+}
+
+function row(what: string, t: Timed, target: string): void {
+  console.log(
+    `${what.padEnd(58)} ${t.median.toFixed(2).padStart(8)} ms  p95 ${t.p95.toFixed(2).padStart(8)}  n ${String(t.runs).padStart(3)}  target ${target}`,
+  )
+}
+
+const presets = loadPresets()
+const projects = demos.map((d): { name: string; project: Project } => {
+  const read = checkProject(d.project)
+  if (!read.ok) throw new Error(`demo ${d.name} does not read`)
+  return { name: d.name, project: read.value.project }
+})
+const assemblyOf = (project: Project): Assembly => {
+  const found = answer(project, presets)
+  if (!found.ok) throw new Error(JSON.stringify(found.problems))
+  return found.value.assembly
+}
+/** The largest demo: most features, parts and sections together. */
+const weight = (p: Project) => p.sections.length + p.features.length + p.parts.length + p.screws.length
+const largest = projects.reduce((a, b) => (weight(b.project) > weight(a.project) ? b : a))
+
+console.log(
+  `${cpus()[0]?.model ?? 'unknown processor'}, ${cpus().length} cores, ${Math.round(totalmem() / 2 ** 30)} GiB, Node ${process.version}`,
+)
+console.log(`Largest demo: ${largest.name}`)
+
+const changed = variants(largest.project, 140)
+row(
+  'all findings after one changed number (a different one each time)',
+  timed(100, 40, (i) => void answer(changed[i] as Project, presets)),
+  '≤ 5 ms',
+)
+
+const assembly = assemblyOf(largest.project)
+const world = worldOf(assembly)
+const level = (q: Parameters<typeof at>[0], tight: -1 | 0 | 1) => (tight === 0 ? q.nominal : at(q, tight, 'worst'))
+const bodies = [
+  ...[...world.outsides.values()].flat(),
+  ...assembly.parts.filter((p) => p.sled).flatMap((p) => p.bodies),
+].map((b) => realise(b, level))
+const obstacles = [...assembly.bores.map((b) => b.body), ...assembly.intrusions.map((i) => i.body)].map((b) =>
+  realise(b, level),
+)
+const z1 = Math.max(...assembly.sections.map((s) => s.ends.blade.nominal))
+const grid = gridOver(0, z1)
+row(
+  `clearance map, 0.25 mm × 1°, ${grid.nz} × ${grid.nTheta} cells, on the way in`,
+  timed(40, 10, () => void clearanceMap(bodies, obstacles, grid, { clearance: 0.15, way: 'blade' })),
+  '≤ 10 ms',
+)
+
+const kernel = await loadKernel()
+const sleds = variants(largest.project, 40).map(assemblyOf)
+row(
+  'sled from parameters at 96 facets, gate included',
+  timed(25, 8, (i) => void buildSled(kernel, sleds[i] as Assembly, (sleds[i] as Assembly).sleds[0]?.id ?? '')),
+  '≤ 100 ms',
+)
+
+const file = join(mkdtempSync(join(tmpdir(), 'sledwright-')), 'demo.json')
+writeFileSync(file, JSON.stringify(largest.project))
+row(
+  'command line, from start to verdict',
+  timed(11, 2, () => void spawnSync(process.execPath, ['src/cli/sledwright.mjs', 'check', file])),
+  '≤ 600 ms',
+)
