@@ -1,4 +1,4 @@
-import type { Point } from '../region/point.ts'
+import { norm, type Point } from '../region/point.ts'
 import type { Region } from '../region/region.ts'
 import { signedDistance } from '../region/signed-distance.ts'
 
@@ -26,7 +26,7 @@ type Free = (x: number, y: number) => number
 export function widestChannel(R: number, taken: readonly Region[], wall = 0): Channel {
   const distances = taken.map(signedDistance)
   const free: Free = (x, y) => {
-    let least = R - Math.hypot(x, y)
+    let least = R - norm(x, y)
     for (const d of distances) least = Math.min(least, d(x, y))
     return least - wall
   }

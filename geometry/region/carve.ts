@@ -1,5 +1,5 @@
 import { crossings, type Edge, lengthOf, piece, pointAt } from './edge.ts'
-import type { Point } from './point.ts'
+import { norm, type Point } from './point.ts'
 import { type Region, toBoundary } from './region.ts'
 
 /** Edges shorter than this are dropped when a region is carved, mm. */
@@ -37,12 +37,12 @@ export function join(regions: readonly Region[]): Region {
   )
   const contains = (p: Point) => regions.some((r) => r.contains(p))
   const c = first.hold.c
-  const r = Math.max(...regions.map((o) => Math.hypot(o.hold.c.x - c.x, o.hold.c.y - c.y) + o.hold.r))
+  const r = Math.max(...regions.map((o) => norm(o.hold.c.x - c.x, o.hold.c.y - c.y) + o.hold.r))
   return { edges, contains, core: first.core, form: { kind: 'other' }, hold: { c, r } }
 }
 
 function reaches(base: Region, cutter: Region): boolean {
-  return Math.hypot(base.hold.c.x - cutter.hold.c.x, base.hold.c.y - cutter.hold.c.y) < base.hold.r + cutter.hold.r
+  return norm(base.hold.c.x - cutter.hold.c.x, base.hold.c.y - cutter.hold.c.y) < base.hold.r + cutter.hold.r
 }
 
 export function split(edges: readonly Edge[], others: readonly Region[]): Edge[] {

@@ -1,4 +1,4 @@
-import { distance, type Point, point } from './point.ts'
+import { distance, norm, type Point, point } from './point.ts'
 
 /** The boundary of a region is made of straight pieces and circular arcs; nothing is faceted. */
 export interface Segment {
@@ -82,13 +82,13 @@ function segmentSegment(e: Segment, o: Segment): number[] {
   const [vx, vy] = [o.b.x - o.a.x, o.b.y - o.a.y]
   const [wx, wy] = [o.a.x - e.a.x, o.a.y - e.a.y]
   const cross = ux * vy - uy * vx
-  const scale = Math.hypot(ux, uy) * Math.hypot(vx, vy)
+  const scale = norm(ux, uy) * norm(vx, vy)
   if (Math.abs(cross) > 1e-12 * scale) {
     const t = (wx * vy - wy * vx) / cross
     const s = (wx * uy - wy * ux) / cross
     return inside01(t) && inside01(s) ? [clamp01(t)] : []
   }
-  if (Math.abs(wx * uy - wy * ux) > 1e-9 * Math.hypot(ux, uy)) return []
+  if (Math.abs(wx * uy - wy * ux) > 1e-9 * norm(ux, uy)) return []
   const uu = ux * ux + uy * uy
   return [(wx * ux + wy * uy) / uu, ((o.b.x - e.a.x) * ux + (o.b.y - e.a.y) * uy) / uu].filter(inside01).map(clamp01)
 }

@@ -2,7 +2,7 @@ import { split } from './carve.ts'
 import { discPolygon, polygonPolygon } from './convex-gap.ts'
 import { type Edge, pointAt } from './edge.ts'
 import { between, type Link, link, nearer, nearest } from './edge-distance.ts'
-import { distance, type Point, point } from './point.ts'
+import { distance, norm, type Point, point } from './point.ts'
 import type { Form, Region } from './region.ts'
 
 /**
@@ -41,7 +41,7 @@ function edgeGap(a: Region, b: Region): Link {
     const he = holdOf(e)
     for (const f of b.edges) {
       const hf = holdOf(f)
-      if (Math.hypot(he.x - hf.x, he.y - hf.y) - he.r - hf.r < best.d) best = nearer(best, between(e, f))
+      if (norm(he.x - hf.x, he.y - hf.y) - he.r - hf.r < best.d) best = nearer(best, between(e, f))
     }
   }
   return best

@@ -1,6 +1,6 @@
 import { arc, circle, type Edge, segment } from './edge.ts'
 import { nearest } from './edge-distance.ts'
-import { distance, type Point, polar, radians, turnBetween } from './point.ts'
+import { distance, norm, type Point, polar, radians, turnBetween } from './point.ts'
 
 /**
  * A closed part of the cross-section plane, given by its boundary and by a rule that says what lies inside. Unbounded
@@ -89,7 +89,7 @@ export function sector(rIn: number, rOut: number, theta: number, half: number): 
   if (Number.isFinite(rOut)) edges.push(arc(centre, rOut, start, sweep))
   if (!whole) for (const w of [theta - half, theta + half]) edges.push(segment(polar(rIn, w), polar(outer, w)))
   const contains = (p: Point) => {
-    const r = Math.hypot(p.x, p.y)
+    const r = norm(p.x, p.y)
     return r > rIn && r < rOut && (whole || Math.abs(turnBetween(theta, (Math.atan2(p.y, p.x) * 180) / Math.PI)) < half)
   }
   return {

@@ -1,4 +1,5 @@
 import { nearest } from './edge-distance.ts'
+import { norm } from './point.ts'
 import type { Region } from './region.ts'
 
 /** Distance from (x, y) to a region, negative inside. */
@@ -7,15 +8,15 @@ export type SignedDistance = (x: number, y: number) => number
 /** A function that gives the distance to a region many times over without making objects. */
 export function signedDistance(region: Region): SignedDistance {
   const f = region.form
-  if (f.kind === 'disc') return (x, y) => Math.hypot(x - f.c.x, y - f.c.y) - f.r
-  if (f.kind === 'outside') return (x, y) => f.r - Math.hypot(x - f.c.x, y - f.c.y)
+  if (f.kind === 'disc') return (x, y) => norm(x - f.c.x, y - f.c.y) - f.r
+  if (f.kind === 'outside') return (x, y) => f.r - norm(x - f.c.x, y - f.c.y)
   if (f.kind === 'polygon') return convexDistance(f.points)
   return (x, y) => {
     const p = { x, y }
     let best = Number.POSITIVE_INFINITY
     for (const e of region.edges) {
       const q = nearest(e, p)
-      best = Math.min(best, Math.hypot(q.x - x, q.y - y))
+      best = Math.min(best, norm(q.x - x, q.y - y))
     }
     return region.contains(p) ? -best : best
   }

@@ -1,11 +1,11 @@
 import type { Link } from '../region/edge-distance.ts'
 import { planarApart, planarGap, roughGap } from '../region/planar-gap.ts'
-import { type Point, point } from '../region/point.ts'
+import { norm, type Point, point } from '../region/point.ts'
 import type { Region } from '../region/region.ts'
 import { halfPlaneGap } from './half-plane.ts'
 import { reach } from './silhouette.ts'
 import { isStraight, sliceAt, sliceOver } from './slice.ts'
-import { apart, type Bore, type Solid, type Span, span } from './solid.ts'
+import { apart, type Bore, type Radial, type Solid, type Span, span } from './solid.ts'
 
 /**
  * The gap between two solids, as proven bounds: the true gap lies in [lo, hi]. They are equal wherever a closed form
@@ -52,7 +52,34 @@ export function gap(a: Solid, b: Solid): Gap {
   if (b.kind === 'bore') return toBore(a, b)
   if (a.kind === 'bore') return swap(toBore(b, a))
   if (isStraight(a) && isStraight(b)) return straight(a, b)
+  if (a.kind === 'radial' && isStraight(b)) return pinBeside(a, b) ?? searched(a, b)
+  if (b.kind === 'radial' && isStraight(a)) {
+    const found = pinBeside(b, a)
+    return found ? swap(found) : searched(a, b)
+  }
   return searched(a, b)
+}
+
+/**
+ * A pin beside a straight body, where no search is needed: the pin's widest slice lies beside the body, and no other
+ * comes nearer; or even its thinnest slice overlaps the body's cross-section, and only the stretch between them counts.
+ */
+function pinBeside(a: Radial, b: Solid): Gap | undefined {
+  const [sa, sb] = [span(a), span(b)]
+  const dz = apart(sa, sb)
+  const flat = Math.max(0, a.stretch ?? 0)
+  const section = sectionOf(b)
+  const widest = clampTo(a.z, { z0: Math.max(sb.z0, a.z - flat), z1: Math.min(sb.z1, a.z + flat) })
+  if (a.z - flat <= sb.z1 && a.z + flat >= sb.z0) {
+    const slice = sliceAt(a, widest)
+    if (!slice) return undefined
+    const planar = beside(slice, section, dz)
+    const d = combine(dz, planar.d - a.grow - b.grow)
+    return { lo: d, hi: d, z: widest, p: planar.p, q: planar.q, dz: 0 }
+  }
+  if (dz <= 0) return undefined
+  const thin = planarApart(sliceOver(a, { z0: sa.z1, z1: sa.z1 }), section)
+  return thin.d - a.grow - b.grow <= 0 ? { lo: dz, hi: dz, z: middle(sa, sb), p: thin.p, q: thin.q, dz } : undefined
 }
 
 const swap = (g: Gap): Gap => ({ ...g, p: g.q, q: g.p })
@@ -70,7 +97,7 @@ function toBore(body: Solid, bore: Bore): Gap {
 }
 
 function outwards(c: Point, p: Point, r: number): Point {
-  const d = Math.hypot(p.x - c.x, p.y - c.y)
+  const d = norm(p.x - c.x, p.y - c.y)
   return d > 0 ? point(c.x + ((p.x - c.x) / d) * r, c.y + ((p.y - c.y) / d) * r) : point(c.x + r, c.y)
 }
 
@@ -92,7 +119,7 @@ const beside = (a: Region, b: Region, dz: number): Link => (dz >= 0 ? planarApar
 
 /** Apart in either direction: the diagonal. Overlapping in both: the shorter way out. */
 function combine(dz: number, planar: number): number {
-  return dz < 0 && planar < 0 ? Math.max(dz, planar) : Math.hypot(Math.max(0, dz), Math.max(0, planar))
+  return dz < 0 && planar < 0 ? Math.max(dz, planar) : norm(Math.max(0, dz), Math.max(0, planar))
 }
 
 /** Where along the axis: the middle of the shared stretch, or the face that looks at the other body. */

@@ -1,3 +1,4 @@
+import { norm } from '../region/point.ts'
 import type { Reach } from './silhouette.ts'
 import type { Bore } from './solid.ts'
 
@@ -70,7 +71,7 @@ function corners(chain: readonly P[], wall: readonly [P, P]): HalfPlaneGap {
     const [uz, ur] = [b.z - a.z, b.r - a.r]
     const uu = uz * uz + ur * ur
     const t = uu === 0 ? 0 : Math.min(1, Math.max(0, ((p.z - a.z) * uz + (p.r - a.r) * ur) / uu))
-    const d = Math.hypot(p.z - a.z - t * uz, p.r - a.r - t * ur)
+    const d = norm(p.z - a.z - t * uz, p.r - a.r - t * ur)
     if (d < best.d) best = { d, z: p.z, r: p.r }
   }
   for (let i = 1; i < chain.length; i++) {

@@ -1,3 +1,4 @@
+import { norm } from '../../geometry/region/point.ts'
 import { type Gap, gap } from '../../geometry/solid/gap.ts'
 import type { Solid } from '../../geometry/solid/solid.ts'
 import { type Heading, swept } from '../../geometry/solid/sweep.ts'
@@ -134,7 +135,7 @@ function placeDoubt(pair: Pair, fixed: Fixed): { unknown: number; varies: number
     if (fixed.has(path)) continue
     const [tx, ty] = [dx.terms.find((t) => t.spread.path === path), dy.terms.find((t) => t.spread.path === path)]
     const spread = (tx ?? ty)?.spread as Spread
-    total[spread.kind] += Math.hypot(tx?.gain ?? 0, ty?.gain ?? 0) * Math.max(spread.minus, spread.plus)
+    total[spread.kind] += norm(tx?.gain ?? 0, ty?.gain ?? 0) * Math.max(spread.minus, spread.plus)
   }
   return total
 }

@@ -1,5 +1,5 @@
 import { carve } from '../../geometry/region/carve.ts'
-import { polar } from '../../geometry/region/point.ts'
+import { norm, polar } from '../../geometry/region/point.ts'
 import { disc, outside, type Region, rectangle, sector } from '../../geometry/region/region.ts'
 import type { Solid } from '../../geometry/solid/solid.ts'
 import type { Tight } from '../quantity/level.ts'
@@ -78,9 +78,9 @@ function tilted(rIn: number, half: number, arc: number): number {
 function block(s: Box, pick: Pick, turn: number, arc: number): Region {
   const [x, y] = [pick(s.x, 0), pick(s.y, 0)]
   const [hw, hh] = [Math.max(least, pick(s.halfWidth, 1)), Math.max(least, pick(s.halfHeight, 1))]
-  const at = polar(Math.hypot(x, y), (Math.atan2(y, x) * 180) / Math.PI + turn)
+  const at = polar(norm(x, y), (Math.atan2(y, x) * 180) / Math.PI + turn)
   if (arc === 0) return rectangle(at, hw, hh, s.facing + turn)
-  const far = Math.hypot(x, y) + Math.hypot(hw, hh)
+  const far = norm(x, y) + norm(hw, hh)
   return rectangle(
     at,
     Math.max(least, hw + far * arc),

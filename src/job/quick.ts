@@ -12,7 +12,7 @@ export interface QuickInput {
   readonly depth: QuantityInput
   /** Thread at the mouth, and how deep it goes. */
   readonly thread?: string
-  readonly threadLength?: number
+  readonly threadLength?: QuantityInput
   /** A preset's id, or diameter and length. */
   readonly cell: string | { readonly diameter: QuantityInput; readonly length: QuantityInput }
   readonly speaker?: string | { readonly diameter: QuantityInput; readonly length: QuantityInput }
@@ -21,6 +21,8 @@ export interface QuickInput {
     | { readonly width: QuantityInput; readonly height: QuantityInput; readonly length: QuantityInput }
   /** Wires along the sled; 4 of 26 AWG where left out. */
   readonly wires?: number
+  /** What the narrowest bore on the way in allows where left out. */
+  readonly sledDiameter?: QuantityInput
 }
 
 export interface QuickAnswer {
@@ -36,7 +38,8 @@ export type Layout = 'over the cell' | 'in line'
 const usual = {
   mouth: 1,
   endWall: 2,
-  bulkhead: 3,
+  // Holds the least wall of a filament print beside a speaker whose depth is known to 1.5 and its back clearance.
+  bulkhead: 4,
   rearContact: 5,
   bladeContact: 2.25,
   cellToOutside: 0.6,
@@ -125,7 +128,9 @@ export function quickProject(input: QuickInput, layout: Layout): ProjectInput {
         bore: [{ id: 'closed', name: 'end of the bore', kind: 'solid' }],
       },
     ],
-    sleds: [{ id: 'sled', name: 'sled' }],
+    sleds: [
+      { id: 'sled', name: 'sled', ...(input.sledDiameter === undefined ? {} : { diameter: input.sledDiameter }) },
+    ],
     insertions: [{ id: 'in', name: 'sled in', moves: 'sleds/sled', through: { of: 'sections/tube', end: 'rear' } }],
     parts,
     wires:

@@ -53,7 +53,8 @@ function figures(entry: Preset): string {
 
 const figure = (value: number | Interval) => (typeof value === 'number' ? String(value) : intervalText(value))
 
-function bodyText(body: Body): string {
+/** The sizes of a body in one line, mm. */
+export function bodyText(body: Body): string {
   switch (body.shape) {
     case 'cylinder':
       return `Ø${intervalText(body.diameter)} × ${intervalText(body.length)} mm`
