@@ -162,5 +162,5 @@ export function largestPassing(pair: Pair, limit: number): number | undefined {
     if (passes(middle)) lo = middle
     else hi = middle
   }
-  return Math.floor(2 * lo * 100) / 100
+  return Math.floor(2 * lo * 100 + 1e-3) / 100
 }
