@@ -1,4 +1,4 @@
-import { arc, circle, type Edge, segment } from './edge.ts'
+import { arc, circle, type Edge, type Segment, segment } from './edge.ts'
 import { nearest } from './edge-distance.ts'
 import { distance, norm, type Point, polar, radians, turnBetween } from './point.ts'
 
@@ -46,20 +46,34 @@ export function outside(c: Point, r: number): Region {
   }
 }
 
-/** A convex polygon, corners in order (either way round). */
+/** A convex polygon, corners in order (either way round). Its edges are made when first asked for: closed formulas need none. */
 export function polygon(points: readonly Point[]): Region {
   const n = points.length
-  const edges = points.map((p, i) => segment(p, points[(i + 1) % n] as Point))
-  const turn = Math.sign(signedArea(points))
-  const core = { x: points.reduce((s, p) => s + p.x, 0) / n, y: points.reduce((s, p) => s + p.y, 0) / n }
-  const contains = (p: Point) =>
-    edges.every((e) => turn * ((e.b.x - e.a.x) * (p.y - e.a.y) - (e.b.y - e.a.y) * (p.x - e.a.x)) > 0)
+  let edges: Segment[] | undefined
+  let [x, y] = [0, 0]
+  for (const p of points) {
+    x += p.x / n
+    y += p.y / n
+  }
+  const core = { x, y }
+  let r = 0
+  for (const p of points) r = Math.max(r, distance(p, core))
+  const contains = (p: Point): boolean => {
+    const turn = Math.sign(signedArea(points))
+    return points.every((a, i) => {
+      const b = points[(i + 1) % n] as Point
+      return turn * ((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) > 0
+    })
+  }
   return {
-    edges,
+    get edges() {
+      edges ??= points.map((p, i) => segment(p, points[(i + 1) % n] as Point))
+      return edges
+    },
     contains,
     core,
     form: { kind: 'polygon', points },
-    hold: { c: core, r: Math.max(...points.map((p) => distance(p, core))) },
+    hold: { c: core, r },
   }
 }
 

@@ -66,6 +66,9 @@ function pinReach(s: Radial, c: Point): Reach[] {
 
 /** The point of a region's boundary that lies farthest from c. Exact for arcs and segments. */
 export function farthest(region: Region, c: Point): Point {
+  const f = region.form
+  if (f.kind === 'polygon') return f.points.reduce((best, p) => (distance(p, c) > distance(best, c) ? p : best))
+  if (f.kind === 'disc') return (arcFar(f.c, f.r, 0, 2 * Math.PI, c) as [Point])[0]
   let best = region.core
   for (const e of region.edges) {
     const candidates: Point[] = e.kind === 'segment' ? [e.a, e.b] : arcFar(e.c, e.r, e.start, e.sweep, c)

@@ -24,23 +24,47 @@ export interface Pair {
 const mostCoupled = 3
 
 export function pairOf(a: Body, b: Body, way?: Heading): Pair {
+  const [pa, pb] = [portrait(a), portrait(b)]
+  const meet = [...pa.roles.keys()].some((path) => pb.roles.has(path))
+  if (!meet) return { a, b, ...(way ? { way } : {}), coupled: few([...pa.torn, ...pb.torn]), shared: none }
   const [first, second] = takeOutCommonShift(a, b)
-  const roles = rolesOf(first, second)
-  const coupled = [...roles.values()].filter((r) => r.roles.size > 1).map((r) => r.spread)
-  const heights = (o: Body) =>
-    new Set(
-      acting(o)
-        .filter((x) => x.role === 'height')
-        .flatMap((x) => x.quantity.terms.map((t) => t.spread.path)),
-    )
-  const [ha, hb] = [heights(first), heights(second)]
-  const shared = new Set([...ha].filter((p) => hb.has(p)))
-  return { a: first, b: second, ...(way ? { way } : {}), coupled: coupled.slice(0, mostCoupled), shared }
+  const [ha, hb] = [portrait(first), portrait(second)]
+  const coupled = [...merged(ha.roles, hb.roles).values()].filter((r) => r.roles.size > 1).map((r) => r.spread)
+  const shared = new Set([...ha.heights].filter((p) => hb.heights.has(p)))
+  return { a: first, b: second, ...(way ? { way } : {}), coupled: few(coupled), shared }
 }
 
-function rolesOf(a: Body, b: Body): Map<string, { spread: Spread; roles: Set<Role> }> {
+const none: ReadonlySet<string> = new Set()
+const few = (spreads: readonly Spread[]): readonly Spread[] => spreads.slice(0, mostCoupled)
+
+type Roles = ReadonlyMap<string, { readonly spread: Spread; readonly roles: ReadonlySet<Role> }>
+
+/** What a body's spreads do, sorted out once for all the pairs it is in. */
+interface Portrait {
+  readonly roles: Roles
+  /** Spreads that act in several ways within this body alone. */
+  readonly torn: readonly Spread[]
+  /** Paths of the spreads that act along the axis. */
+  readonly heights: ReadonlySet<string>
+}
+
+const portraits = new WeakMap<Body, Portrait>()
+
+function portrait(b: Body): Portrait {
+  let found = portraits.get(b)
+  if (!found) {
+    const roles = rolesOf(b)
+    const torn = [...roles.values()].filter((r) => r.roles.size > 1).map((r) => r.spread)
+    const heights = new Set([...roles].filter(([, r]) => r.roles.has('height')).map(([path]) => path))
+    found = { roles, torn, heights }
+    portraits.set(b, found)
+  }
+  return found
+}
+
+function rolesOf(b: Body): Map<string, { spread: Spread; roles: Set<Role> }> {
   const found = new Map<string, { spread: Spread; roles: Set<Role> }>()
-  for (const { quantity, role } of [...acting(a), ...acting(b)]) {
+  for (const { quantity, role } of acting(b)) {
     for (const t of quantity.terms) {
       const entry = found.get(t.spread.path) ?? { spread: t.spread, roles: new Set<Role>() }
       entry.roles.add(t.gain < 0 ? opposite(role) : role)
@@ -48,6 +72,15 @@ function rolesOf(a: Body, b: Body): Map<string, { spread: Spread; roles: Set<Rol
     }
   }
   return found
+}
+
+function merged(a: Roles, b: Roles): Roles {
+  const all = new Map(a)
+  for (const [path, r] of b) {
+    const own = all.get(path)
+    all.set(path, own ? { spread: r.spread, roles: new Set([...own.roles, ...r.roles]) } : r)
+  }
+  return all
 }
 
 function opposite(role: Role): Role {
