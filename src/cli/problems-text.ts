@@ -1,9 +1,17 @@
 import type { Problem } from '../problem/problem.ts'
 import { labelled, lines, wrap } from './columns.ts'
 
+/** Problems told one by one; whoever has more mends these first, for many follow from one. */
+const mostTold = 20
+
 /** What is wrong, one block a problem: where, what was found, what is allowed, what to do. */
 export function problemsText(problems: readonly Problem[], heading: string, width: number): string {
-  return lines([...wrap(heading, width), ...problems.flatMap((p) => ['', ...problemLines(p, width)])])
+  const more = problems.length - mostTold
+  return lines([
+    ...wrap(heading, width),
+    ...problems.slice(0, mostTold).flatMap((p) => ['', ...problemLines(p, width)]),
+    ...(more > 0 ? ['', `… and ${count(more, 'more problem')}.`] : []),
+  ])
 }
 
 export function problemLines(p: Problem, width: number, indent = 2): string[] {

@@ -1,6 +1,8 @@
 import type { z } from 'zod'
 import { bad, good, type Outcome, type Problem, problem } from '../problem/problem.ts'
+import { repeatedKey } from './repeated-keys.ts'
 import { formatName, formatVersion, listNames, type Project, project as schema } from './schema/project.ts'
+import { tooMuch } from './too-much.ts'
 import { unknownFields } from './unknown-fields.ts'
 
 /** Largest file read, in characters: a project with every list full is far below it. */
@@ -40,6 +42,17 @@ export function readProject(text: string): Outcome<Read> {
       ),
     )
   }
+  const twice = repeatedKey(text)
+  if (twice !== undefined)
+    return bad(
+      problem(
+        'duplicate-id',
+        twice,
+        'the field twice',
+        'each field once in a record',
+        'Remove one of them; JSON has no way to say which is meant.',
+      ),
+    )
   return checkProject(data)
 }
 
@@ -54,17 +67,21 @@ export function checkProject(data: unknown): Outcome<Read> {
     return { ok: false, problems: parsed.error.issues.slice(0, 50).map((issue) => fromIssue(issue, data)) }
   const twice = duplicates(parsed.data)
   if (twice.length > 0) return { ok: false, problems: twice }
+  const much = tooMuch(parsed.data)
+  if (much.length > 0) return { ok: false, problems: much }
   return good({ project: parsed.data, notices: unknownFields(parsed.data) })
 }
 
+/** Where it stops being JSON, from what the engines say of it in their different ways. */
 function jsonReason(error: unknown): string {
   const text = error instanceof Error ? error.message : ''
   const at = /position (\d+)/.exec(text)?.[1]
-  return at
-    ? `It stops being JSON at character ${at}.`
-    : /end of JSON|Unterminated/i.test(text)
-      ? 'It ends too early.'
-      : 'It is not JSON.'
+  if (at) return `It stops being JSON at character ${at}.`
+  const place = /line (\d+) column (\d+)/.exec(text)
+  if (place) return `It stops being JSON in line ${place[1]}, column ${place[2]}.`
+  if (/end of JSON|Unterminated/i.test(text)) return 'It ends too early.'
+  const near = /\.\.\.(.{1,60}?)(?:\.\.\.)? is not valid JSON/s.exec(text)?.[1]
+  return near ? `It stops being JSON near ${near.replace(/\s+/g, ' ')}.` : 'It is not JSON.'
 }
 
 function header(data: unknown): Problem | undefined {
