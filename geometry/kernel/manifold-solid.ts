@@ -27,13 +27,21 @@ export function makeSolid(k: ManifoldToplevel, own: Own, item: PlanItem, facets:
     const out = own(lying.translate([s.rIn, 0, s.z]))
     return own(out.rotate([0, 0, s.theta]))
   }
+  if (s.shape === 'plate') {
+    const flat = own(new k.CrossSection([s.points.map(([t, z]): P2 => [t, z])]))
+    const tall = own(flat.extrude(s.rOut - s.rIn))
+    // (t, z, out) become (y, z, x): a turn of the axes, so that the outline keeps its sense.
+    const lying = own(tall.transform([0, 1, 0, 0, 0, 0, 1, 0, 1, 0, 0, 0, s.rIn, 0, 0, 1]))
+    return own(lying.rotate([0, 0, s.theta]))
+  }
   const outline = s.shape === 'extruded' ? s.points.map(([x, y]): P2 => [x, y]) : undefined
   const flat = outline
     ? own(new k.CrossSection([outline]))
     : own(sectorSection(k, own, s as Extract<PlanSolid, { shape: 'ring-sector' }>, cut, facets))
   const [z0, z1] = [(s as { z0: number }).z0, (s as { z1: number }).z1]
   const tall = own(flat.extrude(z1 - z0))
-  return own(tall.translate([0, 0, z0]))
+  const at = s.shape === 'ring-sector' ? [s.x ?? 0, s.y ?? 0] : [0, 0]
+  return own(tall.translate([at[0] as number, at[1] as number, z0]))
 }
 
 function makeCylinder(k: ManifoldToplevel, own: Own, s: Cylinder, cut: boolean, facets: number): Manifold {

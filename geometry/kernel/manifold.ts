@@ -59,10 +59,14 @@ export function buildBody(kernel: Kernel, body: PlanBody, facets = leastFacets):
 }
 
 function combine(kernel: Kernel, own: Own, items: readonly { item: PlanItem; solid: Manifold }[]): Manifold {
-  const adds = items.filter((x) => x.item.op === 'add').map((x) => x.solid)
-  const cuts = items.filter((x) => x.item.op === 'cut').map((x) => x.solid)
-  const body = adds.length === 1 ? (adds[0] as Manifold) : own(kernel.Manifold.union(adds))
-  return cuts.length === 0 ? body : own(kernel.Manifold.difference([body, ...cuts]))
+  const of = (op: PlanItem['op'], stage: 1 | 2) =>
+    items.filter((x) => x.item.op === op && (x.item.stage ?? 1) === stage).map((x) => x.solid)
+  const joined = (list: Manifold[]): Manifold =>
+    list.length === 1 ? (list[0] as Manifold) : own(kernel.Manifold.union(list))
+  const less = (base: Manifold, cuts: Manifold[]): Manifold =>
+    cuts.length === 0 ? base : own(kernel.Manifold.difference([base, ...cuts]))
+  const first = less(joined(of('add', 1)), of('cut', 1))
+  return less(joined([first, ...of('add', 2)]), of('cut', 2))
 }
 
 function meshOf(solid: Manifold, ids: ReadonlyMap<number, number>): Mesh {

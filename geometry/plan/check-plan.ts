@@ -29,12 +29,27 @@ function checkSolid(s: PlanSolid): Omit<BadNumber, 'item'>[] {
   const angle = (field: string, got: number) => {
     if (!(Math.abs(got) <= 3600)) found.push({ field, got, limit: 'an angle in degrees' })
   }
+  const outline = (points: readonly (readonly [number, number])[]) => {
+    for (const [i, [a, b]] of points.entries()) {
+      coordinate(`points/${i}/0`, a)
+      coordinate(`points/${i}/1`, b)
+    }
+    if (!(areaOf(points) > thinnest * thinnest))
+      found.push({ field: 'points', got: areaOf(points), limit: 'an outline counted counter-clockwise, with an area' })
+  }
   if (s.shape === 'spoke') {
     coordinate('z', s.z)
     angle('theta', s.theta)
     size('radius', s.radius)
     size('length', s.rOut - s.rIn)
     coordinate('rIn', s.rIn)
+    return found
+  }
+  if (s.shape === 'plate') {
+    angle('theta', s.theta)
+    coordinate('rIn', s.rIn)
+    size('height', s.rOut - s.rIn)
+    outline(s.points)
     return found
   }
   coordinate('z0', s.z0)
@@ -53,19 +68,14 @@ function checkSolid(s: PlanSolid): Omit<BadNumber, 'item'>[] {
     angle('facing', s.facing)
   }
   if (s.shape === 'ring-sector') {
+    coordinate('x', s.x ?? 0)
+    coordinate('y', s.y ?? 0)
     if (!(s.rIn >= 0)) found.push({ field: 'rIn', got: s.rIn, limit: '0 or more' })
     size('thickness', s.rOut - s.rIn)
     angle('theta', s.theta)
     if (!(s.half > 0 && s.half <= 180)) found.push({ field: 'half', got: s.half, limit: 'above 0 and at most 180°' })
   }
-  if (s.shape === 'extruded') {
-    for (const [i, [x, y]] of s.points.entries()) {
-      coordinate(`points/${i}/x`, x)
-      coordinate(`points/${i}/y`, y)
-    }
-    if (!(areaOf(s.points) > thinnest * thinnest))
-      found.push({ field: 'points', got: areaOf(s.points), limit: 'an outline counted the way θ grows, with an area' })
-  }
+  if (s.shape === 'extruded') outline(s.points)
   return found
 }
 

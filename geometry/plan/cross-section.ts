@@ -19,7 +19,7 @@ export interface Slab {
 
 /**
  * The sled as stretches of constant cross-section, for distances to what is around it. Cuts that stay inside leave
- * the outside as it is and are left out where no cut opens to the outside. Round holes across the axis are left as
+ * the outside as it is and are left out where no cut opens to the outside. Holes and engraving across the axis are left as
  * material (a distance from them is then never overstated); a taper that is cut counts at its wider end.
  */
 export function slabsOf(items: readonly PlanItem[]): Slab[] {
@@ -49,20 +49,37 @@ function alike(a: Slab, b: Slab): boolean {
 
 function slabAt(items: readonly PlanItem[], z0: number, z1: number): Slab | undefined {
   const middle = (z0 + z1) / 2
-  const here = items.filter(({ solid }) => planSpan(solid).z0 < middle && planSpan(solid).z1 > middle)
-  const adds = widest(here.filter((x) => x.op === 'add'))
-  if (adds.length === 0) return undefined
-  const base = join(adds.map((x) => sectionOf(x.solid) as Region))
-  const cuts = here.filter((x) => x.op === 'cut' && x.solid.shape !== 'spoke')
+  const here = items.filter(
+    ({ solid }) => planSpan(solid).z0 < middle && planSpan(solid).z1 > middle && sectionOf(solid) !== undefined,
+  )
+  const first = stage(undefined, here, 1)
+  const second = here.some((x) => x.stage === 2) ? stage(first, here, 2) : first
+  if (!second || second.region.edges.length === 0) return undefined
+  const [only] = second.items
+  const taper = second.items.length === 1 && only ? taperOf(only.solid, z0, z1) : undefined
+  return { z0, z1, region: second.region, items: second.items.map((x) => x.id), ...(taper ? { taper } : {}) }
+}
+
+interface Stage {
+  readonly region: Region
+  readonly items: readonly PlanItem[]
+}
+
+/** What stands before, with what a stage adds, less what it cuts. Cuts that stay inside are left out. */
+function stage(before: Stage | undefined, here: readonly PlanItem[], number: 1 | 2): Stage | undefined {
+  const own = here.filter((x) => (x.stage ?? 1) === number)
+  const adds = widest(own.filter((x) => x.op === 'add'))
+  const regions = [...(before ? [before.region] : []), ...adds.map((x) => sectionOf(x.solid) as Region)]
+  if (regions.length === 0) return undefined
+  const base = join(regions)
+  const cuts = own.filter((x) => x.op === 'cut')
   const open = cuts.some((x) => opens(base, sectionOf(x.solid) as Region))
   const used = open ? cuts : []
   const region = carve(
     base,
     used.map((x) => sectionOf(x.solid) as Region),
   )
-  if (region.edges.length === 0) return undefined
-  const taper = used.length === 0 && adds.length === 1 ? taperOf((adds[0] as PlanItem).solid, z0, z1) : undefined
-  return { z0, z1, region, items: [...adds, ...used].map((x) => x.id), ...(taper ? { taper } : {}) }
+  return { region, items: [...(before?.items ?? []), ...adds, ...used] }
 }
 
 function taperOf(s: PlanSolid, z0: number, z1: number): Slab['taper'] {
@@ -85,11 +102,11 @@ function opens(base: Region, cut: Region): boolean {
   return cut.hold.r + Math.hypot(cut.hold.c.x - c.x, cut.hold.c.y - c.y) >= r
 }
 
-/** The cross-section of a plan solid (a taper's at its wider end); undefined for a hole across the axis. */
+/** The cross-section of a plan solid (a taper's at its wider end); undefined for what runs across the axis. */
 export function sectionOf(s: PlanSolid): Region | undefined {
   if (s.shape === 'cylinder') return disc({ x: s.x, y: s.y }, Math.max(s.r0, s.r1))
   if (s.shape === 'box') return rectangle({ x: s.x, y: s.y }, s.width / 2, s.height / 2, s.facing)
-  if (s.shape === 'ring-sector') return sector(s.rIn, s.rOut, s.theta, s.half)
+  if (s.shape === 'ring-sector') return sector(s.rIn, s.rOut, s.theta, s.half, { x: s.x ?? 0, y: s.y ?? 0 })
   if (s.shape === 'extruded') return polygon(s.points.map(([x, y]) => ({ x, y })))
   return undefined
 }

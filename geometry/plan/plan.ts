@@ -19,6 +19,11 @@ export interface PlanBody {
 export interface PlanItem {
   readonly id: string
   readonly op: 'add' | 'cut'
+  /**
+   * 2: added or cut after everything of the first stage: ((adds − cuts) ∪ adds of 2) − cuts of 2. For what must stand
+   * inside a nest another item cut: a lip, a cradle's arm, a pin in a split.
+   */
+  readonly stage?: 2
   readonly solid: PlanSolid
   /** Who asked for it: `parts/cell`, `sleds/main`. */
   readonly by: string
@@ -40,7 +45,7 @@ export interface Dimension {
 }
 
 /** All in mm and degrees, in the frame of the hilt (x towards θ = 0, z towards the blade). */
-export type PlanSolid = Cylinder | Box | RingSector | Spoke | Extruded
+export type PlanSolid = Cylinder | Box | RingSector | Spoke | Extruded | Plate
 
 /** Round about an axis parallel to z through (x, y); radius r0 at z0, r1 at z1. */
 export interface Cylinder {
@@ -65,9 +70,11 @@ export interface Box {
   readonly facing: number
 }
 
-/** About the hilt's axis; a half-angle of 180° is a whole ring. */
+/** About an axis parallel to z through (x, y), the hilt's own where left out; a half-angle of 180° is a whole ring. */
 export interface RingSector {
   readonly shape: 'ring-sector'
+  readonly x?: number
+  readonly y?: number
   readonly z0: number
   readonly z1: number
   readonly rIn: number
@@ -94,7 +101,22 @@ export interface Extruded {
   readonly z1: number
 }
 
+/**
+ * A simple polygon lying on the outside at clock angle θ: corners (t, z), t along the way θ grows and z towards the
+ * blade, counted counter-clockwise as seen from outside; from radius rIn to rOut, straight outwards.
+ */
+export interface Plate {
+  readonly shape: 'plate'
+  readonly theta: number
+  readonly points: readonly (readonly [number, number])[]
+  readonly rIn: number
+  readonly rOut: number
+}
+
 /** The stretch of the axis an item takes up, mm. */
 export function planSpan(s: PlanSolid): { readonly z0: number; readonly z1: number } {
-  return s.shape === 'spoke' ? { z0: s.z - s.radius, z1: s.z + s.radius } : { z0: s.z0, z1: s.z1 }
+  if (s.shape === 'spoke') return { z0: s.z - s.radius, z1: s.z + s.radius }
+  if (s.shape !== 'plate') return { z0: s.z0, z1: s.z1 }
+  const zs = s.points.map(([, z]) => z)
+  return { z0: Math.min(...zs), z1: Math.max(...zs) }
 }

@@ -1,6 +1,6 @@
 import { arc, circle, type Edge, type Segment, segment } from './edge.ts'
 import { nearest } from './edge-distance.ts'
-import { distance, norm, type Point, polar, radians, turnBetween } from './point.ts'
+import { distance, norm, origin, type Point, polar, radians, turnBetween } from './point.ts'
 
 /**
  * A closed part of the cross-section plane, given by its boundary and by a rule that says what lies inside. Unbounded
@@ -92,27 +92,29 @@ export function rectangle(c: Point, halfWidth: number, halfHeight: number, facin
   ])
 }
 
-/** A ring sector about the axis: from rIn to rOut (Infinity for metal without end), half-angle ≤ 180° about θ. */
-export function sector(rIn: number, rOut: number, theta: number, half: number): Region {
-  const centre = { x: 0, y: 0 }
+/**
+ * A ring sector about `centre`, the hilt's axis where left out: from rIn to rOut (Infinity for metal without end),
+ * half-angle ≤ 180° about θ.
+ */
+export function sector(rIn: number, rOut: number, theta: number, half: number, centre: Point = origin): Region {
   const whole = half >= 180
   const outer = Number.isFinite(rOut) ? rOut : rIn + 1000
   const [start, sweep] = whole ? [0, 2 * Math.PI] : [radians(theta - half), radians(2 * half)]
+  const at = (r: number, w: number): Point => {
+    const p = polar(r, w)
+    return { x: centre.x + p.x, y: centre.y + p.y }
+  }
   const edges: Edge[] = []
   if (rIn > 0) edges.push(arc(centre, rIn, start, sweep))
   if (Number.isFinite(rOut)) edges.push(arc(centre, rOut, start, sweep))
-  if (!whole) for (const w of [theta - half, theta + half]) edges.push(segment(polar(rIn, w), polar(outer, w)))
+  if (!whole) for (const w of [theta - half, theta + half]) edges.push(segment(at(rIn, w), at(outer, w)))
   const contains = (p: Point) => {
-    const r = norm(p.x, p.y)
-    return r > rIn && r < rOut && (whole || Math.abs(turnBetween(theta, (Math.atan2(p.y, p.x) * 180) / Math.PI)) < half)
+    const [x, y] = [p.x - centre.x, p.y - centre.y]
+    const r = norm(x, y)
+    return r > rIn && r < rOut && (whole || Math.abs(turnBetween(theta, (Math.atan2(y, x) * 180) / Math.PI)) < half)
   }
-  return {
-    edges,
-    contains,
-    core: polar((rIn + Math.min(outer, rIn + 2)) / 2, theta),
-    form: { kind: 'other' },
-    hold: { c: centre, r: rOut },
-  }
+  const core = at((rIn + Math.min(outer, rIn + 2)) / 2, theta)
+  return { edges, contains, core, form: { kind: 'other' }, hold: { c: centre, r: rOut } }
 }
 
 export function signedArea(points: readonly Point[]): number {
