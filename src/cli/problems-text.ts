@@ -17,12 +17,15 @@ export function problemsText(problems: readonly Problem[], heading: string, widt
 export function problemLines(p: Problem, width: number, indent = 2): string[] {
   const row = (label: string, text: string) => labelled(label, text, indent + 2, 9, width)
   return [
-    ...labelled('', p.path === '' ? 'the whole file' : p.path, indent, 0, width),
+    ...labelled('', placeOf(p), indent, 0, width),
     ...row('got', p.got),
     ...row('allowed', p.limit),
     ...row('hint', p.hint),
   ]
 }
+
+const placeOf = ({ code, path }: Problem): string =>
+  path !== '' ? path : code === 'file-not-writable' ? 'the folder' : 'the whole file'
 
 /** The list for a script: each with code, path, got, limit and hint. */
 export const problemsJson = (problems: readonly Problem[]): string => `${JSON.stringify({ problems }, null, 2)}\n`

@@ -1,5 +1,5 @@
-import { closeSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync, writeSync } from 'node:fs'
-import { join } from 'node:path'
+import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync, statSync, writeSync } from 'node:fs'
+import { dirname, join } from 'node:path'
 import { bad, good, type Outcome, problem } from '../problem/problem.ts'
 
 export interface OutFile {
@@ -14,7 +14,7 @@ export interface OutFile {
 export function writeFiles(folder: string, files: readonly OutFile[]): Outcome<readonly string[]> {
   const passing: { temp: string; path: string }[] = []
   try {
-    mkdirSync(folder, { recursive: true })
+    makeFolder(folder)
     for (const { name, bytes } of files) {
       const temp = join(folder, `.${name}.${process.pid}.part`)
       passing.push({ temp, path: join(folder, name) })
@@ -26,6 +26,17 @@ export function writeFiles(folder: string, files: readonly OutFile[]): Outcome<r
     for (const { temp } of passing) rmSync(temp, { force: true })
     return bad(notWritable(folder, error))
   }
+}
+
+/** Step by step: node's own recursive way never returns where the system refuses a folder without a reason. */
+function makeFolder(folder: string): void {
+  if (existsSync(folder)) {
+    if (statSync(folder).isDirectory()) return
+    throw Object.assign(new Error('a file has its name'), { code: 'EEXIST' })
+  }
+  const above = dirname(folder)
+  if (above !== folder) makeFolder(above)
+  mkdirSync(folder)
 }
 
 function writeWhole(path: string, bytes: Uint8Array): void {
@@ -44,7 +55,7 @@ const reasons: Readonly<Record<string, string>> = {
   EROFS: 'That place is read-only. Choose another folder.',
   ENOSPC: 'The disk is full. Make room, or choose another one.',
   ENOTDIR: 'A part of the path is a file. Choose another folder.',
-  EEXIST: 'There is a file of that name, so it cannot be a folder. Choose another one.',
+  EEXIST: 'A file has that name, or stands in its path. Choose another folder.',
   EISDIR: 'A folder has the name that a file should get. Choose another folder.',
   ENOENT: 'It cannot be made there. Choose another folder.',
   ENAMETOOLONG: 'The path is too long. Choose a shorter one.',

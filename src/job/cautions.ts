@@ -15,8 +15,6 @@ export const cautions = {
     'Flashing light can bring on seizures: warn whoever is near before you switch it on, and do not look into the emitter.',
 } as const
 
-export type Caution = keyof typeof cautions
-
 /** What to say where a sled is handed over to be printed and filled. */
 export function sledCautions(project: Pick<Project, 'parts'>): string[] {
   return project.parts.some((p) => p.kind === 'cell') ? [cautions.cell] : []

@@ -69,7 +69,7 @@ function oneOf(
       input.moves,
       [...ctx.project.sleds.map((s) => `sleds/${s.id}`), ...ctx.project.parts.map((p) => `parts/${p.id}`)]
         .slice(0, 8)
-        .join(', '),
+        .join(', ') || 'a sled, part or section',
       'Name a sled, part or section of the project.',
     )
   const through = input.through ?? { of: `sections/${sections[0]?.id}`, end: 'rear' as const }
