@@ -1,4 +1,5 @@
-import { type AcrossInput, type Beside, isBeside, isPushed, isXy, type Pushed } from '../project/schema/place.ts'
+import { isBeside, isPushed, isXy } from '../project/forms.ts'
+import type { AcrossInput, Beside, Pushed } from '../project/schema/place.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
 import { add, combine, exact, type Quantity, sub } from '../quantity/quantity.ts'
 import { type Context, wrong } from './context.ts'
@@ -17,6 +18,8 @@ export interface AcrossAsk {
   readonly extent: Extent
   /** Clock angle it faces, where that was given. */
   readonly facing: number | undefined
+  /** True where the place is made, as in a sled; false where it was measured, as in the wall. */
+  readonly drawn: boolean
   /** Radius of the sled's outside there. */
   readonly envelope: Quantity | undefined
   /** Another part's place and extent. */
@@ -39,16 +42,16 @@ export function acrossOf(ctx: Context, input: AcrossInput | undefined, ask: Acro
 }
 
 function offset(ctx: Context, input: QuantityInput, ask: AcrossAsk, field: string): Quantity | undefined {
-  return drawn(quantityOf(ctx, input, { path: `${ask.path}/${field}`, as: 'offset' }), input)
+  return drawn(quantityOf(ctx, input, { path: `${ask.path}/${field}`, as: 'offset' }), input, ask)
 }
 
 function direction(ctx: Context, input: QuantityInput, ask: AcrossAsk, field: string): Quantity | undefined {
-  return drawn(quantityOf(ctx, input, { path: `${ask.path}/${field}`, as: 'angle' }), input)
+  return drawn(quantityOf(ctx, input, { path: `${ask.path}/${field}`, as: 'angle' }), input, ask)
 }
 
-/** A bare number here is where the sled will be drawn to hold the part, not a reading: only the print makes it stray. */
-function drawn(q: Quantity | undefined, input: QuantityInput): Quantity | undefined {
-  return q && typeof input === 'number' ? exact(q.nominal) : q
+/** A bare number in a sled is where it will be drawn to hold the part, not a reading: only the print makes it stray. */
+function drawn(q: Quantity | undefined, input: QuantityInput, ask: AcrossAsk): Quantity | undefined {
+  return q && ask.drawn && typeof input === 'number' ? exact(q.nominal) : q
 }
 
 function along(r: Quantity, theta: Quantity): { x: Quantity; y: Quantity } {

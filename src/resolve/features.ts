@@ -1,12 +1,13 @@
 import type { Body, Opening, Shape } from '../body/body.ts'
 import type { FeatureInput, ScrewInput } from '../project/schema/hilt.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
-import { add, exact, known, type Quantity, scale, sub } from '../quantity/quantity.ts'
+import { add, exact, known, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { parseThread } from '../rules/thread-designation.ts'
 import { type Context, wrong } from './context.ts'
 import type { Heights } from './heights.ts'
-import type { Intrusion, Section, Step } from './metal.ts'
+import type { Intrusion, Section } from './metal.ts'
 import { quantityOf } from './quantity.ts'
+import { wallAt } from './wall.ts'
 
 /** A slot in the wall: where along z, its cross-section, and how deep. */
 export interface WallOpening {
@@ -72,7 +73,7 @@ function intrusion(ctx: Context, heights: Heights, sections: readonly Section[],
     return []
   }
   const middle = scale(add(ends.rear, ends.blade), 0.5)
-  const wall = wallAt(section, middle.nominal)
+  const wall = wallAt(section, middle, theta)
   const rIn = tipOf(ctx, s, wall, path)
   if (!rIn) return []
   const rOut = exact(Math.max(wall?.nominal ?? rIn.nominal, rIn.nominal) + root)
@@ -91,6 +92,7 @@ function intrusion(ctx: Context, heights: Heights, sections: readonly Section[],
     name: f.name ?? f.id,
     shape,
     ...(turn ? { turn } : {}),
+    ...(section.play ? { sway: section.play } : {}),
     ...(f.states ? { states: f.states } : {}),
   }
   return [{ body, section: section.id, fitted: f.fitted ?? 'before' }]
@@ -192,7 +194,7 @@ function screwTip(ctx: Context, heights: Heights, sections: readonly Section[], 
       })
     return []
   }
-  const wall = wallAt(section, z.nominal)
+  const wall = wallAt(section, z, theta)
   const rOut = exact(Math.max(wall?.nominal ?? 0, tip.nominal) + root)
   const shape: Shape = { kind: 'pin', z, theta: theta.nominal, radius: exact(parsed.value.major / 2), rIn: tip, rOut }
   const turn = turned(theta)
@@ -202,6 +204,7 @@ function screwTip(ctx: Context, heights: Heights, sections: readonly Section[], 
     name: s.name ?? `screw ${s.id}`,
     shape,
     ...(turn ? { turn } : {}),
+    ...(section.play ? { sway: section.play } : {}),
     ...(s.states ? { states: s.states } : {}),
   }
   return [{ body, section: section.id, fitted: s.fitted ?? 'after' }]
@@ -218,12 +221,14 @@ export function openingsOf(ctx: Context, heights: Heights, sections: readonly Se
       f.at.theta === undefined ? exact(0) : quantityOf(ctx, f.at.theta, { path: `${path}/at/theta`, as: 'angle' })
     const width = quantityOf(ctx, f.shape.width, { path: `${path}/shape/width`, as: 'bore' })
     if (!ends || !section || !theta || !width) return []
-    const wall = wallAt(section, (ends.rear.nominal + ends.blade.nominal) / 2)
+    const wall = wallAt(section, scale(add(ends.rear, ends.blade), 0.5), theta)
     const depth =
       f.shape.depth === undefined
         ? undefined
         : quantityOf(ctx, f.shape.depth, { path: `${path}/shape/depth`, as: 'length' })
-    const arc = ((wall?.nominal ?? 0) * Math.PI) / 180
+    // What rides in it is turned against it at the slot's floor, or at the outside where it goes through.
+    const reach = Math.max((wall?.nominal ?? 0) + (depth?.nominal ?? 0), depth ? 0 : outsideRadius(section))
+    const arc = (reach * Math.PI) / 180
     const narrower = theta.terms.map((t) => ({ spread: t.spread, gain: -Math.abs(t.gain) * arc }))
     const half = add(scale(width, 0.5), { nominal: 0, terms: narrower })
     const opening: Opening = {
@@ -233,6 +238,10 @@ export function openingsOf(ctx: Context, heights: Heights, sections: readonly Se
     }
     return [{ id: path, section: section.id, z0: ends.rear, z1: ends.blade, opening }]
   })
+}
+
+function outsideRadius(section: Section): number {
+  return Math.max(...section.outside.flatMap((o) => [most(o.d0), most(o.d1)]), 0) / 2
 }
 
 export function sectionOf(ctx: Context, sections: readonly Section[], ref: string, path: string): Section | undefined {
@@ -246,10 +255,4 @@ export function sectionOf(ctx: Context, sections: readonly Section[], ref: strin
     ctx.project.sections.map((s) => `sections/${s.id}`).join(', ') || 'a section',
     'Name the section it is in.',
   )
-}
-
-/** Radius of the bore wall of a section at a height. */
-export function wallAt(section: Section, z: number): Quantity | undefined {
-  const step: Step | undefined = section.steps.find((s) => s.kind !== 'solid' && z >= s.z0.nominal && z <= s.z1.nominal)
-  return step?.r0
 }

@@ -95,6 +95,7 @@ function crossPlace(w: World, p: PartInput, placeOf: PlaceOf): { across: Across;
     extent,
     facing,
     envelope: envelopeAt(w, p, ends),
+    drawn: seatOf(w.ctx, p).section === undefined,
     beside,
   })
   return across && { across, extent }
@@ -132,6 +133,7 @@ function onePart(w: World, p: PartInput, placeOf: PlaceOf): Part | undefined {
   const place = placeOf(p, path)
   if (!local || !ends || !place) return undefined
   outsideHilt(w, p, ends)
+  const play = w.sections.find((o) => o.id === seat.section)?.play
   const bodies = local.pieces.flatMap((piece, i) => {
     const shape = shapeOf(w, p, piece, ends, place.across, place.extent)
     return shape
@@ -141,6 +143,7 @@ function onePart(w: World, p: PartInput, placeOf: PlaceOf): Part | undefined {
             id: i === 0 ? path : `${path}/${piece.name || i}`,
             of: path,
             name: piece.name ? `${piece.name} on ${p.name ?? p.id}` : (p.name ?? p.id),
+            ...(play ? { sway: play } : {}),
             ...(p.states ? { states: p.states } : {}),
           },
         ]

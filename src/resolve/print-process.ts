@@ -40,7 +40,7 @@ export function printProcessOf(ctx: Context, sled: SledInput): PrintProcess | un
   return {
     id: own?.id ?? processId,
     name: own?.name ?? process.name,
-    error: typed ? spreadFrom(typed, `${path}/error`, statedKind(own?.error)) : presetError(process, `${path}/error`),
+    error: typed ? spreadFrom(typed, own?.error, `${path}/error`) : presetError(process, `${path}/error`),
     holeShrink: bounds(process.holeShrink).nominal,
     leastWall: own?.leastWall ?? process.minWall,
     bead: own?.bead ?? process.bead,
@@ -73,19 +73,25 @@ function presetError(process: PresetOf<'process'>, path: string): Quantity {
 }
 
 /**
- * A typed error of 0.1 means faces may lie 0.1 either way; one with its own ± keeps it. It varies from print to print
+ * A typed error of 0.1 means faces may lie 0.1 either way; a ± of its own comes on top. It varies from print to print
  * unless the person says that it is the unknown error of this printed piece.
  */
-function spreadFrom(q: Quantity, path: string, kind: SpreadKind): Quantity {
-  const stated = q.nominal === 0 ? q.terms[0]?.spread : undefined
+function spreadFrom(q: Quantity, input: QuantityInput | undefined, path: string): Quantity {
+  const own = hasSpread(input) ? q.terms[0]?.spread : undefined
   const half = Math.abs(q.nominal)
   return known(0, {
     path,
-    kind,
-    minus: stated?.minus ?? half,
-    plus: stated?.plus ?? half,
+    kind: statedKind(input),
+    minus: half + (own?.minus ?? 0),
+    plus: half + (own?.plus ?? 0),
     distribution: 'rectangular',
     source: 'measured',
     from: "this printer's error",
   })
+}
+
+/** A bare number is the error itself, not a reading with an error of its own. */
+function hasSpread(input: QuantityInput | undefined): boolean {
+  if (typeof input === 'string') return /±|[+]|[.][.]/.test(input)
+  return typeof input === 'object' && ('plus' in input || 'minus' in input || 'min' in input)
 }

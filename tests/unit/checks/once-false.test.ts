@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest'
+import type { ProjectInput } from '../../../src/project/schema/project.ts'
+import { assemblyOf } from '../resolve/project-of.ts'
+import { about, findingOf, perfect, sure } from './judged.ts'
+
+/** Verdicts that an exact solid once proved wrong, each reduced to the smallest project that shows it. */
+
+const bore = (extra: object = {}): NonNullable<ProjectInput['sections']>[number] => ({
+  id: 'tube',
+  length: sure(100),
+  bore: [{ id: 'main', diameter: sure(30), ...extra }],
+})
+
+const job = (extra: Partial<ProjectInput>): ProjectInput => ({
+  format: 'sledwright',
+  version: 1,
+  sections: [bore()],
+  sleds: [{ id: 'main', from: 10, to: 60, diameter: sure(20) }],
+  insertions: [{ id: 'in', moves: 'sleds/main', through: { of: 'sections/tube', end: 'rear' }, lateral: 'axis' }],
+  printer: perfect,
+  ...extra,
+})
+
+const pin = (shape: object): NonNullable<ProjectInput['features']>[number] => ({
+  id: 'pin',
+  kind: 'intrusion',
+  on: 'sections/tube',
+  at: { z: sure(50), theta: sure(0) },
+  shape: { form: 'pin', diameter: sure(2), ...shape },
+})
+
+describe('what sticks in is measured from the wall where it is', () => {
+  it('in a bore that narrows from 30 to 26 the wall at half way lies at 14: a pin of 3 ends at 11', () => {
+    const tapered = job({ sections: [bore({ diameterEnd: sure(26) })], features: [pin({ reach: sure(3) })] })
+    expect(findingOf(tapered, 'way-in:in:sleds/main').margin.worst).toBeCloseTo(11 - 10 - 0.15, 4)
+  })
+
+  it('in a bore 0.5 off the axis the wall on the far side lies 0.5 nearer', () => {
+    const off = { ...bore(), eccentricity: { offset: sure(0.5), theta: sure(180) } }
+    const beside = job({ sections: [off], features: [pin({ reach: sure(4) })] })
+    expect(findingOf(beside, 'way-in:in:sleds/main').margin.worst).toBeCloseTo(14.5 - 4 - 10 - 0.15, 4)
+  })
+
+  it('moves with its section when the joint has play', () => {
+    const front = { id: 'front', length: sure(30), bore: [{ id: 'b', diameter: sure(40) }] }
+    const played = job({
+      sections: [front, { ...bore(), id: 'tube' }],
+      joints: [{ id: 'j', kind: 'slip', rear: 'front', blade: 'tube', play: sure(0.2) }],
+      features: [pin({ tip: sure(10.4) })],
+      insertions: [{ id: 'in', moves: 'sleds/main', through: { of: 'sections/front', end: 'rear' }, lateral: 'axis' }],
+    })
+    expect(findingOf(played, 'way-in:in:sleds/main').margin.worst).toBeCloseTo(10.4 - 10 - 0.15 - 0.2, 4)
+  })
+})
+
+describe('print error', () => {
+  it('of 0.05 ± 0.03 may be 0.08', () => {
+    const printer = [{ id: 'p', error: about(0.05, 0.03) }]
+    const margin = findingOf(job({ printer }), 'way-in:in:sleds/main').margin
+    expect(margin.nominal - margin.worst).toBeCloseTo(0.08, 6)
+  })
+
+  it('typed bare has no reading error of its own', () => {
+    const [sled] = assemblyOf(job({ printer: [{ id: 'p', error: 0.05 }] })).sleds
+    expect(sled?.print.error.terms[0]?.spread).toMatchObject({ minus: 0.05, plus: 0.05 })
+  })
+})
+
+describe('a slot in the wall', () => {
+  it('turned by 1° is narrower by what that is worth at the radius that rides in it, not at the bore', () => {
+    const slotted = job({
+      sections: [{ ...bore(), outside: [{ diameter: sure(40) }] }],
+      features: [
+        {
+          id: 'slot',
+          kind: 'slot',
+          on: 'sections/tube',
+          at: { z: sure(-1), face: 'rear', theta: about(0, 1) },
+          shape: { form: 'slot', length: sure(80), width: sure(4) },
+        },
+      ],
+      parts: [
+        {
+          id: 'rider',
+          kind: 'other',
+          body: { shape: 'box', width: sure(3), height: sure(4), length: sure(6) },
+          at: { z: 20, across: { x: 16, y: 0 } },
+        },
+      ],
+    })
+    // The rider's outer corners lie at radius √(18² + 1.5²); the slot's side turns about the axis by 1°.
+    const beside = 2 - 1.5 - 18 * Math.sin(Math.PI / 180)
+    expect(findingOf(slotted, 'clearance:parts/rider:stripped').margin.worst).toBeLessThan(beside - 0.15 + 1e-3)
+  })
+})
+
+describe('a place measured in the wall', () => {
+  it('has the error of its reading, unlike a place drawn in a sled', () => {
+    const boss = job({
+      parts: [
+        {
+          id: 'boss',
+          kind: 'other',
+          on: 'sections/tube',
+          body: { shape: 'box', width: sure(2), height: sure(2), length: sure(4) },
+          at: { z: sure(40), across: { x: 12, y: sure(0) } },
+        },
+      ],
+    })
+    const margin = findingOf(boss, 'clearance:sleds/main:stripped').margin
+    expect(margin.nominal - margin.worst).toBeCloseTo(0.1, 3)
+  })
+})
