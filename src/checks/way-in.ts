@@ -1,18 +1,17 @@
 import type { Body } from '../body/body.ts'
 import { gapAt } from '../body/gap-at.ts'
 import { type Pair, pairOf } from '../body/pair.ts'
-import { add, type Quantity, shift } from '../quantity/quantity.ts'
+import { shift } from '../quantity/quantity.ts'
 import type { Insertion } from '../resolve/assembly.ts'
 import { type Finding, finding } from './finding.ts'
 import { firstTouch, type Touch } from './first-touch.ts'
 import { gapFixes } from './fixes.ts'
-import { turnOf } from './float.ts'
 import { type Demand, type Tightest, tightest } from './group.ts'
 import { groupBy } from './group-by.ts'
-import { all, during, type Obstacles } from './obstacles.ts'
-import { isSeat } from './seats.ts'
+import { type Moving, movingOf } from './moving.ts'
+import { all } from './obstacles.ts'
 import { gapReason, mm } from './words.ts'
-import { type Check, unitOf, type World } from './world.ts'
+import type { Check, World } from './world.ts'
 
 /** Parts that keep this much more than they need are not reported one by one, mm. */
 const worthTelling = 1
@@ -25,20 +24,10 @@ export const wayIn: Check = {
   name: 'way-in',
   title: 'On the way in',
   what: 'Straight insertion: the gap of what moves to everything it passes, with only what is there at that moment.',
-  run: (world) => world.assembly.insertions.flatMap((i) => ofInsertion(world, i)),
+  run: (world) => world.assembly.insertions.flatMap((i) => movingOf(world, i).flatMap((m) => judged(world, i, m))),
 }
 
-interface Moving {
-  /** What moves, or, for a tube drawn over it, what stays: the unit in the tube's own frame. */
-  readonly bodies: readonly Body[]
-  readonly obstacles: Obstacles
-  readonly heading: Insertion['heading']
-  readonly meant: (body: Body, obstacle: Body) => boolean
-}
-
-function ofInsertion(world: World, i: Insertion): Finding[] {
-  const moving = movingOf(world, i)
-  if (!moving || moving.bodies.length === 0) return []
+function judged(world: World, i: Insertion, moving: Moving): Finding[] {
   const limit = world.assembly.thresholds.clearance
   return [...groupBy(moving.bodies, (b) => b.of)].flatMap(([of, bodies]): Finding[] => {
     const demands = bodies.flatMap((body) =>
@@ -74,58 +63,6 @@ function ofInsertion(world: World, i: Insertion): Finding[] {
 
 const sledName = (world: World, of: string): string =>
   world.assembly.sleds.find((s) => `sleds/${s.id}` === of)?.name ?? of
-
-function movingOf(world: World, i: Insertion): Moving | undefined {
-  const { assembly } = world
-  const [list, id] = i.moves.split('/') as [string, string]
-  const obstacles = during(world, i)
-  if (list === 'sleds') {
-    const sled = assembly.sleds.find((s) => s.id === id)
-    if (!sled) return undefined
-    const unit = unitOf(world, sled)
-    return {
-      bodies: [...unit.outside, ...unit.contents],
-      obstacles: { bores: obstacles.bores, intrusions: obstacles.intrusions.map(turnedBy(turnOf(sled))) },
-      heading: i.heading,
-      meant: (b, o) => isSeat(sled, b, o),
-    }
-  }
-  if (list === 'parts') {
-    const part = assembly.parts.find((p) => p.id === i.moves)
-    const inside = assembly.sleds.flatMap((s) => {
-      const unit = unitOf(world, s)
-      return [...unit.outside, ...unit.contents]
-    })
-    const there = inside.filter((b) => b.of !== i.moves)
-    return (
-      part && {
-        bodies: part.bodies,
-        obstacles: { bores: obstacles.bores, intrusions: [...obstacles.intrusions, ...there] },
-        heading: i.heading,
-        meant: () => false,
-      }
-    )
-  }
-  // A tube drawn over a unit that stands still: seen from the tube, the unit travels the other way.
-  const own = {
-    bores: assembly.bores.filter((b) => b.section === id),
-    intrusions: assembly.intrusions.filter((x) => x.section === id && x.fitted === 'before').map((x) => x.body),
-  }
-  const units = assembly.sleds.map((s) => unitOf(world, s))
-  const meant = (b: Body, o: Body) => assembly.sleds.some((s) => isSeat(s, b, o))
-  return {
-    bodies: units.flatMap((u) => [...u.outside, ...u.contents]),
-    obstacles: own,
-    heading: i.heading === 'blade' ? 'rear' : 'blade',
-    meant,
-  }
-}
-
-/** What sticks in, turned against a sled that may be off its clock angle. */
-const turnedBy =
-  (turn: Quantity | undefined) =>
-  (b: Body): Body =>
-    turn ? { ...b, turn: b.turn ? add(b.turn, turn) : turn } : b
 
 /** Nominal height of the moving unit's blade-side face, which tells the depth. */
 function bladeFace(m: Moving): number {

@@ -111,3 +111,69 @@ describe('a place measured in the wall', () => {
     expect(margin.nominal - margin.worst).toBeCloseTo(0.1, 3)
   })
 })
+
+describe('the order of the moves', () => {
+  const two = (gap: number) =>
+    job({
+      sleds: [
+        { id: 'main', from: 40, to: 80, diameter: sure(20) },
+        { id: 'second', from: 20, to: 40 - gap, diameter: sure(20) },
+      ],
+      insertions: ['main', 'second'].map((id) => ({
+        id: `${id}-in`,
+        moves: `sleds/${id}`,
+        through: { of: 'sections/tube', end: 'rear' as const },
+        lateral: 'axis' as const,
+      })),
+    })
+
+  it('a sled meets the one that went in before it', () => {
+    expect(findingOf(two(0.05), 'way-in:second-in:sleds/second').status).toBe('clash')
+    expect(findingOf(two(0.2), 'way-in:second-in:sleds/second').margin.worst).toBeCloseTo(0.05, 6)
+    expect(findingOf(two(0.05), 'way-in:main-in:sleds/main').status).toBe('clear')
+  })
+})
+
+describe('a tube drawn over what stands still', () => {
+  /** The sled stands out of the base by 40; the cap, narrow at its far end, comes over it from the blade side. */
+  const capped = (through: { of: string; end: 'rear' | 'blade' }, extra: Partial<ProjectInput> = {}) =>
+    job({
+      sections: [
+        { id: 'tube', length: sure(50), bore: [{ id: 'main', diameter: sure(30) }] },
+        {
+          id: 'cap',
+          length: sure(50),
+          bore: [
+            { id: 'wide', length: sure(44), diameter: sure(30) },
+            { id: 'end', diameter: sure(10) },
+          ],
+        },
+      ],
+      sleds: [{ id: 'main', from: 10, to: 90, diameter: sure(20) }],
+      insertions: [
+        { id: 'in', moves: 'sleds/main', through: { of: 'sections/tube', end: 'blade' }, lateral: 'axis' },
+        { id: 'cap-on', moves: 'sections/cap', through },
+      ],
+      ...extra,
+    })
+
+  it('the unit goes in by the mouth that looks at it, whichever of the two mouths is named', () => {
+    for (const through of [
+      { of: 'sections/tube', end: 'blade' as const },
+      { of: 'sections/cap', end: 'rear' as const },
+    ])
+      expect(findingOf(capped(through), 'way-in:cap-on:sleds/main').margin.worst).toBeCloseTo(4 - 0.15, 6)
+  })
+
+  it('what is fixed in the tube passes the unit too', () => {
+    const boss: NonNullable<ProjectInput['parts']>[number] = {
+      id: 'boss',
+      kind: 'other',
+      on: 'sections/cap',
+      body: { shape: 'box', width: sure(2), height: sure(2), length: sure(2) },
+      at: { z: sure(52), across: { x: sure(10.5), y: sure(0) } },
+    }
+    const cap = capped({ of: 'sections/tube', end: 'blade' }, { parts: [boss] })
+    expect(findingOf(cap, 'way-in:cap-on:sleds/main').status).toBe('clash')
+  })
+})

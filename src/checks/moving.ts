@@ -1,0 +1,82 @@
+import type { Body } from '../body/body.ts'
+import { add, type Quantity } from '../quantity/quantity.ts'
+import type { Insertion, Sled } from '../resolve/assembly.ts'
+import { turnOf } from './float.ts'
+import { during, type Obstacles } from './obstacles.ts'
+import { isSeat } from './seats.ts'
+import { unitOf, type World } from './world.ts'
+
+/** What one move of the insertion list brings past what. */
+export interface Moving {
+  /** What moves, or, for a tube drawn over it, what stays: the unit in the tube's own frame. */
+  readonly bodies: readonly Body[]
+  readonly obstacles: Obstacles
+  readonly heading: Insertion['heading']
+  readonly meant: (body: Body, obstacle: Body) => boolean
+}
+
+/** Each thing that moves; a tube passes every sled that is there. */
+export function movingOf(world: World, i: Insertion): Moving[] {
+  const { assembly } = world
+  const [list, id] = i.moves.split('/') as [string, string]
+  if (list === 'sections') return tubeOver(world, i, id)
+  const { bores, intrusions } = during(world, i)
+  if (list === 'parts') {
+    const part = assembly.parts.find((p) => p.id === i.moves)
+    const inside = assembly.sleds.flatMap((s) => bodiesOf(world, s)).filter((b) => b.of !== i.moves)
+    const obstacles = { bores, intrusions: [...intrusions, ...inside] }
+    return part ? [{ bodies: part.bodies, obstacles, heading: i.heading, meant: () => false }] : []
+  }
+  const sled = assembly.sleds.find((s) => s.id === id)
+  if (!sled) return []
+  const inside = assembly.sleds.filter((s) => s !== sled && isInBefore(world, s, i)).flatMap((s) => bodiesOf(world, s))
+  return [
+    {
+      bodies: bodiesOf(world, sled),
+      obstacles: { bores, intrusions: [...intrusions.map(turnedBy(turnOf(sled))), ...inside] },
+      heading: i.heading,
+      meant: (b, o) => isSeat(sled, b, o),
+    },
+  ]
+}
+
+/**
+ * A tube drawn over a unit that stands still: seen from the tube, the unit travels. Where the mouth named is the
+ * tube's own, the unit goes in by it; where it is the one the tube is brought to, the unit travels the other way.
+ */
+function tubeOver(world: World, i: Insertion, id: string): Moving[] {
+  const { assembly } = world
+  const bores = assembly.bores.filter((b) => b.section === id)
+  const own = [
+    ...assembly.intrusions.filter((x) => x.section === id && x.fitted === 'before').map((x) => x.body),
+    ...assembly.parts.filter((p) => p.section === id && p.goesIn === 'before').flatMap((p) => p.bodies),
+  ]
+  const heading = i.section === id ? i.heading : i.heading === 'blade' ? 'rear' : 'blade'
+  return assembly.sleds
+    .filter((s) => isInBefore(world, s, i))
+    .map((sled) => ({
+      bodies: bodiesOf(world, sled),
+      obstacles: { bores, intrusions: own.map(turnedBy(turnOf(sled))) },
+      heading,
+      meant: (b, o) => isSeat(sled, b, o),
+    }))
+}
+
+function bodiesOf(world: World, sled: Sled): Body[] {
+  const unit = unitOf(world, sled)
+  return [...unit.outside, ...unit.contents]
+}
+
+/** A sled nobody says how to insert counts as there, so that nothing is left out. */
+function isInBefore(world: World, sled: Sled, i: Insertion): boolean {
+  return world.assembly.insertions.some(
+    (o) =>
+      o.moves === `sleds/${sled.id}` && (o.order < i.order || (o.path === 'insertions' && i.path !== 'insertions')),
+  )
+}
+
+/** What sticks in, turned against a sled that may be off its clock angle. */
+const turnedBy =
+  (turn: Quantity | undefined) =>
+  (b: Body): Body =>
+    turn ? { ...b, turn: b.turn ? add(b.turn, turn) : turn } : b
