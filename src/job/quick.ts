@@ -1,8 +1,7 @@
 import type { Presets } from '../presets/presets.ts'
 import type { Outcome } from '../problem/problem.ts'
-import { checkProject } from '../project/read.ts'
 import type { BodyInput, PartInput } from '../project/schema/part.ts'
-import type { Project, ProjectInput } from '../project/schema/project.ts'
+import type { Project } from '../project/schema/project.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
 import { type Answer, answer } from './answer.ts'
 
@@ -43,7 +42,8 @@ const usual = {
   rearContact: 5,
   bladeContact: 2.25,
   cellToOutside: 0.6,
-  boardToCell: 1.95,
+  // Holds the least wall between the two pockets for cells and boards whose sizes come from presets.
+  boardToCell: 2.15,
   threadLength: 8,
   closure: 100,
 }
@@ -67,14 +67,13 @@ const rank = (a: Answer): number =>
   Math.min(0, ...a.findings.filter((f) => f.status === 'clash').map((f) => f.margin.worst))
 
 function one(input: QuickInput, layout: Layout, presets: Presets): Outcome<QuickAnswer> {
-  const read = checkProject(quickProject(input, layout))
-  if (!read.ok) return read
-  const judged = answer(read.value.project, presets)
-  return judged.ok ? { ok: true, value: { project: read.value.project, layout, answer: judged.value } } : judged
+  const project = quickProject(input, layout)
+  const judged = answer(project, presets)
+  return judged.ok ? { ok: true, value: { project, layout, answer: judged.value } } : judged
 }
 
-/** The quick check's numbers as a project, from which a full job can grow. */
-export function quickProject(input: QuickInput, layout: Layout): ProjectInput {
+/** The quick check's numbers as a whole project, from which a full job can grow. */
+export function quickProject(input: QuickInput, layout: Layout): Project {
   const speakerEnd =
     input.speaker === undefined
       ? usual.mouth + usual.endWall
@@ -97,6 +96,7 @@ export function quickProject(input: QuickInput, layout: Layout): ProjectInput {
   if (layout === 'over the cell' && input.board !== undefined)
     cell.at = { ...cell.at, across: { pushed: 180, gap: usual.cellToOutside } }
   return {
+    ...noLists,
     format: 'sledwright',
     version: 1,
     job: [{ id: 'job', name: 'Quick check' }],
@@ -138,6 +138,23 @@ export function quickProject(input: QuickInput, layout: Layout): ProjectInput {
         ? [{ id: 'wires', name: 'wires', preset: 'wire-26-silicone', count: input.wires ?? 4 }]
         : [],
   }
+}
+
+/** What the quick check does not ask for. */
+const noLists = {
+  blades: [],
+  joints: [],
+  features: [],
+  sleeves: [],
+  screws: [],
+  layouts: [],
+  states: [],
+  vents: [],
+  printer: [],
+  permissions: [],
+  wishes: [],
+  thresholds: [],
+  record: [],
 }
 
 type Z = NonNullable<NonNullable<PartInput['at']>['z']>

@@ -13,7 +13,11 @@ import tools from '../../presets/tools.json' with { type: 'json' }
 import wires from '../../presets/wires.json' with { type: 'json' }
 
 /** Tools say their kind and source once for the whole file. */
-const toolEntries = tools.entries.map((entry) => ({ kind: 'tool', source: tools.source, ...entry }))
+export const toolsFile = {
+  title: tools.title,
+  unit: tools.unit,
+  entries: tools.entries.map((entry) => ({ kind: 'tool', source: tools.source, ...entry })),
+}
 
 /** Every data file by its name under presets/. Imported, not read, so that the browser, the worker and node have the same. */
 export const presetFiles = {
@@ -28,6 +32,6 @@ export const presetFiles = {
   speakers,
   switches,
   threads,
-  tools: { title: tools.title, unit: tools.unit, entries: toolEntries },
+  tools: toolsFile,
   wires,
 }

@@ -17,15 +17,16 @@ let loaded: Presets | undefined
  * line's list put every entry through its schema (`presetProblems`).
  */
 export function loadPresets(): Presets {
-  loaded ??= registry()
+  loaded ??= presetsOf(Object.values(presetFiles))
   return loaded
 }
 
-function registry(): Presets {
+/** The entries of some files as a registry. */
+export function presetsOf(files: readonly { readonly entries: readonly unknown[] }[]): Presets {
   const ids = new Map<string, Preset>()
   const kinds = new Map<Kind, Preset[]>()
-  for (const file of Object.values(presetFiles)) {
-    for (const entry of file.entries as unknown as Preset[]) {
+  for (const file of files) {
+    for (const entry of file.entries as readonly Preset[]) {
       freeze(entry)
       ids.set(entry.id, entry)
       const list = kinds.get(entry.kind)

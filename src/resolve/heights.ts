@@ -1,4 +1,5 @@
-import { isRelative, type ZPlaceInput } from '../project/schema/place.ts'
+import { isRelative } from '../project/forms.ts'
+import type { ZPlaceInput } from '../project/schema/place.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
 import { add, exact, type Quantity, scale } from '../quantity/quantity.ts'
 import { type Context, wrong } from './context.ts'

@@ -1,11 +1,6 @@
 import { parseAngle, parseLength } from '../entry/entry.ts'
-import {
-  type FromReadings,
-  isBetween,
-  isFromReadings,
-  type QuantityInput,
-  type WithSpread,
-} from '../project/schema/quantity.ts'
+import { isBetween, isFromReadings } from '../project/forms.ts'
+import type { FromReadings, QuantityInput, WithSpread } from '../project/schema/quantity.ts'
 import { known, type Quantity, type SourceKind, type Spread } from '../quantity/quantity.ts'
 import { lengthFromReadings } from '../rules/length.ts'
 import type { Reading, ReadingOptions } from '../rules/readings.ts'

@@ -43,8 +43,3 @@ export type PolarPlace = z.infer<typeof polar>
 export type Pushed = z.infer<typeof pushed>
 export type Beside = z.infer<typeof beside>
 export type AcrossInput = Xy | PolarPlace | Pushed | Beside
-
-export const isXy = (a: AcrossInput): a is Xy => 'x' in a && 'y' in a
-export const isBeside = (a: AcrossInput): a is Beside => 'beside' in a
-export const isPushed = (a: AcrossInput): a is Pushed => 'pushed' in a
-export const isRelative = (p: ZPlaceInput): p is Relative => typeof p === 'object' && 'of' in p

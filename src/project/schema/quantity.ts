@@ -59,6 +59,3 @@ export type ReadingInput = z.infer<typeof reading>
 export type Between = z.infer<typeof between>
 export type FromReadings = z.infer<typeof fromReadings>
 export type WithSpread = z.infer<typeof withSpread>
-
-export const isBetween = (q: object): q is Between => 'min' in q && 'max' in q
-export const isFromReadings = (q: object): q is FromReadings => 'readings' in q
