@@ -1,6 +1,6 @@
 import type { Body } from '../body/body.ts'
 import { gapAt } from '../body/gap-at.ts'
-import { type Pair, pairOf } from '../body/pair.ts'
+import type { Pair } from '../body/pair.ts'
 import { shift } from '../quantity/quantity.ts'
 import type { Insertion } from '../resolve/assembly.ts'
 import { type Finding, finding } from './finding.ts'

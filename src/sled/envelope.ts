@@ -1,4 +1,4 @@
-import { slabsOf } from '../../geometry/plan/cross-section.ts'
+import { type Slab, slabsOf } from '../../geometry/plan/cross-section.ts'
 import type { Plan, PlanItem } from '../../geometry/plan/plan.ts'
 import type { Body } from '../body/body.ts'
 import { exact, type Quantity } from '../quantity/quantity.ts'
@@ -19,7 +19,7 @@ export function sledBodies(sled: Sled, plan: Plan): Body[] {
   const along = (z: number): Quantity => ({ nominal: z, terms: sled.ends.rear.terms })
   const of = `sleds/${sled.id}`
   return plan.bodies.flatMap((body) =>
-    slabs(body.items).map((slab, i): Body => {
+    withWideEnds(slabs(body.items)).map((slab, i): Body => {
       const form = slab.region.form
       const place = { z0: along(slab.z0), z1: along(slab.z1) }
       const name = `${sled.name} at z ${slab.z0.toFixed(1)}–${slab.z1.toFixed(1)}`
@@ -37,4 +37,16 @@ export function sledBodies(sled: Sled, plan: Plan): Body[] {
       return { id: `${of}/${body.id}-${i}`, of, name, shape, swell: sled.print.error }
     }),
   )
+}
+
+/** A cone ends short of its wide face once it is swollen; where no disc goes on there, the face is a body of its own. */
+function withWideEnds(list: readonly Slab[]): Slab[] {
+  return list.flatMap((slab, i) => {
+    if (!slab.taper) return [slab]
+    const rising = slab.taper.r0 < slab.taper.r1
+    const [z, beside] = rising ? [slab.z1, list[i + 1]] : [slab.z0, list[i - 1]]
+    const goesOn = beside?.region.form.kind === 'disc' && (rising ? beside.z0 : beside.z1) === z
+    const face: Slab = { z0: z, z1: z, region: slab.region, items: slab.items }
+    return goesOn ? [slab] : rising ? [slab, face] : [face, slab]
+  })
 }

@@ -177,3 +177,49 @@ describe('a tube drawn over what stands still', () => {
     expect(findingOf(cap, 'way-in:cap-on:sleds/main').status).toBe('clash')
   })
 })
+
+describe('tapers', () => {
+  it('a bore that opens from 26 to 30 over 40 leaves 0.02 less where its rear end may lie 0.4 farther ahead', () => {
+    const opening = (doubt: number) =>
+      job({
+        sections: [
+          {
+            id: 'tube',
+            length: sure(60),
+            bore: [
+              { id: 'mouth', length: about(20, doubt), diameter: sure(40) },
+              { id: 'cone', diameter: sure(26), diameterEnd: sure(30) },
+            ],
+          },
+        ],
+        sleds: [{ id: 'main', from: 30, to: 50, diameter: sure(24), chamfer: 0 }],
+        insertions: [
+          { id: 'in', moves: 'sleds/main', through: { of: 'sections/tube', end: 'blade' }, lateral: 'axis' },
+        ],
+      })
+    const worst = (doubt: number) => findingOf(opening(doubt), 'clearance:sleds/main:stripped').margin.worst
+    // At z 30 the cone has opened by 4·10/40 on the diameter, or by 4·9.6/39.6 where it begins at 20.4.
+    expect((worst(0) - worst(0.4)) * Math.hypot(1, 2 / 40)).toBeCloseTo(13.5 - (13 + (2 * 9.6) / 39.6), 2)
+  })
+
+  it('a printed chamfer stands out square to its own face', () => {
+    const shoulder = job({
+      sections: [
+        {
+          id: 'tube',
+          length: sure(100),
+          bore: [
+            { id: 'main', length: sure(60), diameter: sure(30) },
+            { id: 'neck', diameter: sure(20.2) },
+          ],
+        },
+      ],
+      sleds: [{ id: 'main', from: 10, to: 59.9, diameter: sure(20), chamfer: 1 }],
+      printer: [{ id: 'p', error: 0.15 }],
+    })
+    // The neck's edge lies at (60, 10.1); the chamfer runs from (58.9, 10) to (59.9, 9): 1.2/√2 apart as drawn.
+    const f = findingOf(shoulder, 'way-in:in:sleds/main')
+    expect(f.margin.nominal).toBeCloseTo(1.2 / Math.SQRT2 - 0.15, 4)
+    expect(f.margin.worst).toBeLessThanOrEqual(1.2 / Math.SQRT2 - 0.15 - 0.15 + 1e-6)
+  })
+})
