@@ -2,6 +2,7 @@ import type { Tightest } from './group.ts'
 
 /** Numbers as a person reads them: hundredths of a millimetre, a true minus sign. */
 export function mm(n: number): string {
+  if (!Number.isFinite(n)) return n > 0 ? '∞' : '−∞'
   const text = Math.abs(n).toFixed(2)
   return n < 0 && Number(text) !== 0 ? `−${text}` : text
 }

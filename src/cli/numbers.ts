@@ -1,3 +1,5 @@
+import { farAway } from '../job/report.ts'
+
 /** Numbers as a person reads them, with a true minus sign. */
 
 /**
@@ -5,7 +7,7 @@
  * lacking never reads as zero.
  */
 export function left(n: number, unit = 'mm'): string {
-  if (!Number.isFinite(n)) return n > 0 ? '∞' : '−∞'
+  if (Math.abs(n) >= farAway) return n > 0 ? '∞' : '−∞'
   const size = Math.abs(n)
   const small = size > 1e-9 && size < 0.01
   const text = small && n < 0 ? Math.max(size, 0.001).toFixed(3) : size.toFixed(small ? 3 : 2)

@@ -81,10 +81,10 @@ const tightestOf = ({ id, title, status, margin, unit, at }: ReportFinding): Rep
 function findingOf(f: Finding): ReportFinding {
   return {
     ...f,
-    value: tidy(f.value),
+    value: near(f.value),
     limit: tidy(f.limit),
-    margin: { worst: tidy(f.margin.worst), nominal: tidy(f.margin.nominal), best: tidy(f.margin.best) },
-    settled: tidy(f.settled),
+    margin: { worst: near(f.margin.worst), nominal: near(f.margin.nominal), best: near(f.margin.best) },
+    settled: near(f.settled),
     probability: f.probability === undefined ? null : tidy(f.probability),
     contributors: f.contributors.map((c) => ({ ...c, share: tidy(c.share) })),
     at: f.at === undefined ? null : { z: tidy(f.at.z), theta: tidy(f.at.theta), r: tidy(f.at.r) },
@@ -94,6 +94,10 @@ function findingOf(f: Finding): ReportFinding {
 
 /** Without the dust of binary arithmetic, so that the same answer reads the same on every machine. Never −0. */
 const tidy = (n: number): number => Number(n.toFixed(9)) + 0
+
+/** JSON knows no infinity: where nothing is near, the gap is told as this, which is farther than any hilt is long. */
+export const farAway = 9999
+const near = (n: number): number => tidy(Math.min(farAway, Math.max(-farAway, n)))
 
 /** A verdict on one hilt must not pass for one on the whole parcel. */
 function otherHilts(answer: Answer, project: Project): string[] {

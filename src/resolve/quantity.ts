@@ -1,7 +1,7 @@
 import { parseAngle, parseLength } from '../entry/entry.ts'
 import { isBetween, isFromReadings } from '../project/forms.ts'
 import type { FromReadings, QuantityInput, WithSpread } from '../project/schema/quantity.ts'
-import { known, type Quantity, type SourceKind, type Spread } from '../quantity/quantity.ts'
+import { known, least, most, type Quantity, type SourceKind, type Spread } from '../quantity/quantity.ts'
 import { lengthFromReadings } from '../rules/length.ts'
 import type { Reading, ReadingOptions } from '../rules/readings.ts'
 import { boreFromReadings, outsideFromReadings } from '../rules/round.ts'
@@ -31,6 +31,9 @@ const usualTool: Record<Dimension, string> = {
   offset: 'calliper-depth',
 }
 
+/** A tool's own error may take a very small size below nothing by this much, mm. */
+const toolError = 0.5
+
 /** No hilt, part or printer is larger, mm. */
 const largest = 2000
 
@@ -42,7 +45,7 @@ const largest = 2000
 export function quantityOf(ctx: Context, input: QuantityInput | undefined, ask: Ask): Quantity | undefined {
   if (input === undefined) return undefined
   const q = read(ctx, input, ask)
-  return q && believed(ctx, q.nominal, ask) ? q : undefined
+  return q && believed(ctx, q.nominal, ask) && spreadBelieved(ctx, q, ask) ? q : undefined
 }
 
 function read(ctx: Context, input: QuantityInput, ask: Ask): Quantity | undefined {
@@ -180,6 +183,22 @@ function toolOf(ctx: Context, id: string, ask: Ask): Tool | undefined {
       'Name one of these tools.',
     )
   return found as unknown as Tool
+}
+
+/** A size whose interval reaches below nothing, or farther than anything in a hilt, is a slip in its spread. */
+function spreadBelieved(ctx: Context, q: Quantity, ask: Ask): boolean {
+  const [from, to] = [least(q), most(q)]
+  const sized = ask.as !== 'offset' && ask.as !== 'angle' && ask.min === undefined
+  if (from >= (sized ? -toolError : -2 * largest) && to <= 2 * largest) return true
+  wrong(
+    ctx,
+    'out-of-range',
+    ask.path,
+    `${Number(from.toFixed(3))} to ${Number(to.toFixed(3))}`,
+    sized ? `above 0 and at most ${2 * largest} mm` : `${-2 * largest} to ${2 * largest}`,
+    'Its spread is wider than can be: correct plus, minus, min or max.',
+  )
+  return false
 }
 
 function believed(ctx: Context, value: number, ask: Ask): boolean {

@@ -1,8 +1,7 @@
 import { z } from 'zod'
+import { number } from './number.ts'
 import { across, end, id, ref, zPlace } from './place.ts'
 import { quantity } from './quantity.ts'
-
-const number = z.number({ error: 'a number§Give a plain number in mm.' })
 
 const cylinder = z.looseObject({
   shape: z.literal('cylinder'),

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { feature, hilt, joint, screw, section, sleeve } from './hilt.ts'
+import { notNegative } from './number.ts'
 import { part } from './part.ts'
 import { id, ref } from './place.ts'
 import { quantity } from './quantity.ts'
@@ -38,8 +39,8 @@ const printer = z.looseObject({
   material: id.optional(),
   /** How far a printed face may lie from where it was drawn, mm. */
   error: quantity.optional(),
-  bead: z.number().optional(),
-  leastWall: z.number().optional(),
+  bead: notNegative.optional(),
+  leastWall: notNegative.optional(),
 })
 
 const threshold = z.looseObject({ ...named, value: z.number({ error: 'a number§Give the value of the setting.' }) })

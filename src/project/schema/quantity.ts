@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { number } from './number.ts'
 
 /**
  * A dimension as it stands in a project file: mm or degrees. Every form may name its source, and keeps the text as
@@ -9,7 +10,7 @@ export const spreadKind = z.enum(['unknown', 'varies'])
 export const distribution = z.enum(['rectangular', 'triangular', 'normal'])
 
 const finite = z.number({ error: 'a number§Give a plain number in mm or degrees.' })
-const positive = finite.min(0, {
+const positive = number.min(0, {
   error: 'a number of 0 or more§A spread is the distance from the value to its end, never negative.',
 })
 
@@ -27,8 +28,8 @@ export const reading = z.looseObject({
   value: z.union([finite, z.string().max(80)], {
     error: 'a number or a length as text§Give each reading a value in mm, or a text such as "1 1/2 in".',
   }),
-  z: finite.optional(),
-  theta: finite.optional(),
+  z: number.optional(),
+  theta: number.optional(),
 })
 
 const withSpread = z.looseObject({
