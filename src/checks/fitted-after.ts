@@ -1,5 +1,5 @@
 import type { Body } from '../body/body.ts'
-import { type Finding, finding } from './finding.ts'
+import { type Finding, finding, type NotChecked } from './finding.ts'
 import { reading } from './fixes.ts'
 import { seenFrom } from './float.ts'
 import { type Demand, tightest } from './group.ts'
@@ -11,7 +11,32 @@ export const fittedAfter: Check = {
   name: 'fitted-after',
   title: 'Fitted after the sled',
   what: 'Gap of parts and screw tips fitted after the sled to the sled, its windows and what it carries.',
-  run: (world) => fittings(world).flatMap((f) => judged(world, f)),
+  run: (world) => [...fittings(world).flatMap((f) => judged(world, f)), ...withoutWay(world)],
+}
+
+/**
+ * Parts of which nobody says how they come in: on a sled but not with it, or into the bore last without an insertion.
+ * What comes through the wall is judged by what stands behind the wall.
+ */
+function withoutWay(world: World): NotChecked[] {
+  const { parts, insertions } = world.assembly
+  const lost = parts.filter((p) => {
+    if (insertions.some((i) => i.moves === p.id) || p.goesIn === 'with-sled') return false
+    const throughWall = p.bodies.every((b) => b.shape.kind === 'pin')
+    return p.section === undefined || (p.goesIn === 'after' && !throughWall)
+  })
+  return lost.map((p) => ({
+    id: `fitted-after:${p.id}:way`,
+    check: 'fitted-after',
+    title: `How ${p.name} goes in`,
+    parts: [p.id],
+    missing: 'its way in',
+    path: p.section === undefined ? `${p.id}/goesIn` : 'insertions',
+    hint:
+      p.section === undefined
+        ? 'Let it go in with the sled, or seat it on a section.'
+        : `Add an insertion that moves ${p.id}, after the sled's.`,
+  }))
 }
 
 interface Fitting {

@@ -69,7 +69,10 @@ function verdictText(report: Report): string {
   const [open] = report.notChecked
   if (verdict === 'unsure' && open && tightest?.status !== 'unsure') return `${open.title}: ${open.hint}`
   if (!tightest) return 'Nothing could be checked.'
-  return `${tightest.title}: ${leftText(tightest)}${placeText(tightest)}`
+  const assumed = report.findings.find((f) => f.id === tightest.id)?.contributors.some((c) => c.source === 'assumed')
+  const rests =
+    tightest.status === 'unsure' && tightest.margin.worst >= 0 && assumed ? '; it rests on an assumed size' : ''
+  return `${tightest.title}: ${leftText(tightest)}${placeText(tightest)}${rests}`
 }
 
 function leftText({ margin: { worst, nominal, best }, unit, status }: ReportTightest): string {

@@ -73,6 +73,15 @@ export function bodyOf(ctx: Context, p: PartInput): Source | undefined {
       'List them with: sledwright presets.',
     )
   }
+  if (preset && p.kind !== 'other' && preset.kind !== p.kind)
+    return wrong(
+      ctx,
+      'contradiction',
+      `${path}/preset`,
+      p.preset,
+      `a ${p.kind}; this is a ${preset.kind}`,
+      `Choose another preset, or say "kind": "${preset.kind}".`,
+    )
   if (p.body) return { body: p.body, path: `${path}/body`, preset }
   if (preset && 'body' in preset) return { body: preset.body as BodyInput, path: `${path}/preset`, preset }
   return wrong(
@@ -133,6 +142,24 @@ export function localOf(ctx: Context, p: PartInput, source: Source): Local | und
       size('length', b.length),
     ]
     if (!inner || !outer || !half || !l) return undefined
+    if (!(inner.nominal >= 0 && inner.nominal < outer.nominal))
+      return wrong(
+        ctx,
+        'contradiction',
+        `${source.path}/inner`,
+        inner.nominal,
+        `0 or more, and less than outer, ${outer.nominal}`,
+        'Radii from the axis: inner is the smaller one.',
+      )
+    if (!(half.nominal > 0 && half.nominal <= 180))
+      return wrong(
+        ctx,
+        'out-of-range',
+        `${source.path}/half`,
+        half.nominal,
+        'above 0 and at most 180°',
+        'Half of the angle it takes up; 180 is a whole ring.',
+      )
     return {
       length: l,
       pieces: [{ kind: 'sector', name: '', inner: scale(inner, 1), outer, half, z0: exact(0), z1: l }],

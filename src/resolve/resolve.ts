@@ -11,6 +11,7 @@ import { insertionsOf } from './insertions.ts'
 import { PartSizes, placeParts } from './part-heights.ts'
 import { resolveParts, seatOf } from './parts.ts'
 import { printProcessOf } from './print-process.ts'
+import { checkReferences } from './references.ts'
 import { placeSections, resolveSections } from './sections.ts'
 import { placeSleds, resolveSled } from './sleds.ts'
 import { statesOf } from './states.ts'
@@ -23,6 +24,7 @@ import { statesOf } from './states.ts'
 export function resolve(project: Project, presets: Presets, hiltId?: string): Outcome<Assembly> {
   const ctx = contextOf(project, presets)
   const hilt = chooseHilt(ctx, hiltId)
+  checkReferences(ctx)
   const sectionInputs = project.sections.filter((s) => s.hilt === undefined || s.hilt === hilt.id)
   if (sectionInputs.length === 0)
     wrong(

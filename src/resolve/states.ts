@@ -1,3 +1,4 @@
+import type { Project } from '../project/schema/project.ts'
 import type { State } from './assembly.ts'
 import { type Context, wrong } from './context.ts'
 
@@ -11,6 +12,10 @@ const usual: readonly (readonly [string, string])[] = [
   ['closed', 'closed'],
   ['transit', 'in transit'],
 ]
+
+/** Ids of the states that a part, feature or screw may name. */
+export const stateIds = (p: Project): string[] =>
+  p.states.length === 0 ? usual.map(([id]) => id) : p.states.map((s) => s.id)
 
 export function statesOf(ctx: Context): State[] {
   if (ctx.project.states.length === 0) return usual.map(([id, name]) => ({ id, name, without: new Set<string>() }))

@@ -67,6 +67,24 @@ describe('the exit code tells the verdict', () => {
     expect((await cli.run(['check', path, '--hilt', 'third'])).code).toBe(64)
   })
 
+  it.each([
+    ['a board that goes onto the sled later', { goesIn: 'after' }, 'parts/board/goesIn'],
+    ['a board that is on the sled already', { goesIn: 'before' }, 'parts/board/goesIn'],
+    ['a board pushed into the hilt last', { goesIn: 'after', on: 'sections/body' }, 'insertions'],
+  ])('is not clear where nobody says how %s goes in', async (_what, how, path) => {
+    const board = {
+      id: 'board',
+      kind: 'board',
+      body: { shape: 'box', width: 10, height: 5, length: 10 },
+      at: { z: 120 },
+    }
+    const project = { ...clear, parts: [...(clear.parts ?? []), { ...board, ...how }] }
+    const { out } = await runHere(['check', '-', '--json'], JSON.stringify(project))
+    const report = JSON.parse(out)
+    expect(report.verdict).toBe('unsure')
+    expect(report.notChecked).toEqual([expect.objectContaining({ id: 'fitted-after:parts/board:way', path })])
+  })
+
   it('says which fields it keeps and does not know', async () => {
     const path = cli.file('later.json', { ...clear, lanterns: [], parts: [{ ...clear.parts?.[0], smell: 'none' }] })
     const { out } = await cli.run(['check', path])
@@ -129,6 +147,17 @@ describe('the report for a person', () => {
     const { out } = await cli.run(['check', '-'], { input: JSON.stringify(unsure) })
     expect(out).toMatch(/^UNSURE {2}Not measured: bore diameter: Read it with inside jaws/)
     expect(out).toContain('Not checked')
+  })
+
+  it('says of an unsure verdict that it rests on what was assumed', async () => {
+    const [body] = clear.sections ?? []
+    const assumed = { value: 32, plus: 0.1, minus: 0.1, source: 'assumed' }
+    const project = { ...clear, sections: [{ ...body, bore: [{ id: 'main', diameter: assumed }] }] }
+    const { code, out } = await runHere(['check', '-'], JSON.stringify(project))
+    expect(code).toBe(1)
+    expect(out.replace(/\s+/g, ' ')).toContain(
+      'to spare at the worst, at z 24.8, θ 0°, r 15; it rests on an assumed size',
+    )
   })
 
   it('lets no control character of a file through to the terminal', async () => {

@@ -20,7 +20,7 @@ describe('demos with fields spoiled end in a verdict or in a list of problems, n
         const text = await runHere(['check', '-', '--full'], JSON.stringify(spoiled(project, list)))
         expect(text.code).toBe(ran.code)
       }),
-      { seed, numRuns: 150 },
+      { seed, numRuns: 80 },
     )
   })
 })
