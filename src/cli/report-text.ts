@@ -134,7 +134,10 @@ function detailLines(f: ReportFinding, { width }: ReportTextOptions): string[] {
   return [
     ...row('why', f.why),
     ...f.fix.flatMap((fix, i) => row(i === 0 ? 'fix' : 'or', fix.text)),
-    ...row('chance', f.probability === null ? undefined : `${percent(f.probability)} that it holds`),
+    ...row(
+      'chance',
+      f.probability === null || f.margin.worst >= 0 ? undefined : `${percent(f.probability)} that it holds`,
+    ),
     ...row('doubt', doubtText(f)),
     ...row('limit', f.source),
     ...row('state', f.state === 'every state' ? undefined : f.state),
