@@ -156,7 +156,7 @@ describe('the report for a person', () => {
     const { code, out } = await runHere(['check', '-'], JSON.stringify(project))
     expect(code).toBe(1)
     expect(out).toMatch(/^UNSURE {2}sled in place: .* to spare at the worst/)
-    expect(out).toContain('; it rests on an assumed size')
+    expect(out.replace(/\s+/g, ' ')).toContain('; it rests on an assumed size')
     expect(out).not.toContain('chance')
   })
 
