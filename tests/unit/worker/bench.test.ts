@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest'
+import { loadKernel } from '../../../geometry/kernel/load.ts'
+import type { QuickInput } from '../../../src/job/quick.ts'
+import { quickPresets } from '../../../src/presets/quick-presets.ts'
+import { Bench } from '../../../src/worker/bench.ts'
+
+const clear: QuickInput = {
+  bore: '33.2',
+  depth: '148',
+  cell: 'cell-18650-flat',
+  speaker: { diameter: '28', length: '5.4' },
+  board: { width: '18', height: '5.8', length: '42' },
+}
+const clash: QuickInput = { ...clear, bore: '27.2' }
+const unsure: QuickInput = {
+  bore: '30.4',
+  depth: '105',
+  cell: 'cell-18650-flat',
+  speaker: 'speaker-24',
+  board: 'board-sound-medium',
+}
+
+const bench = new Bench(quickPresets(), () => loadKernel())
+
+describe('the bench in the worker', () => {
+  it('answers with verdict, findings and drawings as data that a message can carry', () => {
+    const report = bench.check(clear, { theta: 0 })
+    expect(report).toMatchObject({ ok: true, value: { verdict: 'clear', layout: 'over the cell' } })
+    expect(structuredClone(report)).toEqual(report)
+  })
+
+  it('cuts across at the tightest place until it is told where', () => {
+    const report = bench.check(clear, { theta: 0 })
+    if (!report.ok) throw new Error('no report')
+    expect(report.value.cross.z).toBe(report.value.findings[0]?.at?.z)
+    expect(bench.draw(clear, { theta: 30, z: 50 })).toMatchObject({
+      ok: true,
+      value: { cross: { z: 50 }, lengthwise: { theta: 30 } },
+    })
+  })
+
+  it('fails with the place of what is wrong', () => {
+    expect(bench.check({ ...clear, bore: '0' }, { theta: 0 })).toMatchObject({
+      ok: false,
+      problems: [{ code: 'out-of-range', path: expect.stringContaining('sections/tube/bore/bore/diameter') }],
+    })
+  })
+
+  it('builds the sled as a solid, even one that clashes, to be looked at', async () => {
+    for (const input of [clear, clash]) {
+      const solid = await bench.solid(input)
+      if (!solid.ok) throw new Error('no solid')
+      expect(solid.value.bodies[0]?.triangles.length).toBeGreaterThan(300)
+      expect(solid.value.volume).toBeGreaterThan(0)
+      expect(solid.value.contents.map((c) => c.id)).toContain('parts/cell')
+    }
+  })
+
+  it('gives the file of a clear job, and says unsure in the name of another', async () => {
+    expect(await bench.file(clear)).toMatchObject({ ok: true, value: { name: 'quick-check-sled.stl' } })
+    expect(bench.check(unsure, { theta: 0 })).toMatchObject({ value: { verdict: 'unsure' } })
+    expect(await bench.file(unsure)).toMatchObject({ ok: true, value: { name: 'quick-check-unsure-sled.stl' } })
+  })
+
+  it('holds the file of a clash back, with the clash', async () => {
+    const held = await bench.file(clash)
+    expect(held).toMatchObject({ ok: true, value: { clash: { status: 'clash', why: expect.any(String) } } })
+    expect(held.ok && 'bytes' in held.value).toBe(false)
+  })
+
+  it('gives the same bytes for the same input', async () => {
+    const [a, b] = [await bench.file(clear), await bench.file(clear)]
+    expect(a).toEqual(b)
+  })
+
+  it('tries again to fetch a kernel that did not come', async () => {
+    let tries = 0
+    const slow = new Bench(quickPresets(), () => (++tries === 1 ? Promise.reject(new Error('offline')) : loadKernel()))
+    await expect(slow.solid(clear)).rejects.toThrow('offline')
+    expect(await slow.solid(clear)).toMatchObject({ ok: true })
+    await slow.solid(clear)
+    expect(tries).toBe(2)
+  })
+})
