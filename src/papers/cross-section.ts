@@ -1,0 +1,157 @@
+import { origin } from '../../geometry/region/point.ts'
+import type { Region } from '../../geometry/region/region.ts'
+import { farthest } from '../../geometry/solid/silhouette.ts'
+import type { Body } from '../body/body.ts'
+import { isThere } from '../body/there.ts'
+import type { Assembly, Part } from '../resolve/assembly.ts'
+import { planSled } from '../sled/plan-sled.ts'
+import { type CrossGap, crossGaps, type Obstacle } from './cross-gaps.ts'
+import { type SledCross, sledCross, sledRegionAt } from './cross-sled.ts'
+import { wallWhereUnknown } from './metal-section.ts'
+import { bodyAt, nominalSpan } from './nominal.ts'
+import { type Outline, outlinesOf } from './outline.ts'
+
+/** The cross-section at one height, as plain numbers: x towards θ = 0, y towards θ = 90°, mm. Seen from the rear. */
+export interface CrossSectionView {
+  readonly z: number
+  /** How far out the drawing goes. */
+  readonly reach: number
+  /** Radius of the outside; undefined where nobody measured it. */
+  readonly outside: number | undefined
+  /** What the metal leaves free: paint it over the metal. Empty in solid metal. */
+  readonly free: readonly Outline[]
+  /** Whether there is metal at this height at all. */
+  readonly metal: boolean
+  readonly bore: string | undefined
+  readonly sleds: readonly (SledCross & { readonly id: string; readonly name: string })[]
+  readonly contents: readonly CrossPart[]
+  readonly intrusions: readonly CrossPart[]
+  /** Outlines of what goes through this height on its way in and stands elsewhere when all is in. */
+  readonly passing: readonly Outline[]
+  readonly gaps: readonly CrossGap[]
+}
+
+export interface CrossPart {
+  readonly id: string
+  readonly name: string
+  readonly kind: Part['kind'] | 'intrusion'
+  readonly outlines: readonly Outline[]
+}
+
+/** The assembly cut across at height z (mm), in a state (the first where left out). */
+export function crossSectionView(
+  assembly: Assembly,
+  z: number,
+  state = assembly.states[0]?.id ?? '',
+): CrossSectionView {
+  const gone = assembly.states.find((s) => s.id === state)?.without
+  const here = (body: Body) => isThere(body.states, state) && !gone?.has(body.of)
+  const walls = assembly.bores.flatMap(({ body }) => {
+    const region = isThere(body.states, state) ? bodyAt(body, z) : undefined
+    return region ? [{ body, region, r: radiusOf(body) }] : []
+  })
+  // Two steps meet at their common end; the narrower one decides there.
+  const wall = walls.toSorted((a, b) => a.r - b.r)[0]
+  const outer = outsideAt(assembly, z)
+  const parts = assembly.parts.filter((p) => !gone?.has(p.id))
+  const contents = parts.map((p) => partAt(p.id, p.name, p.kind, p.bodies, z))
+  const inTheWay = assembly.intrusions.map((i) => i.body).filter(here)
+  const items = assembly.sleds.map((sled) => ({
+    sled,
+    items: planSled(assembly, sled).bodies.flatMap((b) => b.items),
+  }))
+  const carried = Math.max(0, ...items.map(({ items: list }) => reachOf(sledRegionAt(list, z))))
+  const passers = passing(assembly, z).filter(({ region }) => reachOf(region) > carried)
+  const things: Obstacle[] = [
+    ...items.flatMap(({ sled, items: list }): Obstacle[] => {
+      const region = sledRegionAt(list, z)
+      return region
+        ? [{ of: `sleds/${sled.id}`, name: sled.name, region, role: 'inside', meant: onSled(parts, sled.id) }]
+        : []
+    }),
+    ...parts.flatMap((p) => regionsOf(p.bodies, z).map((r) => obstacle(p, r.body.name, r.region, 'inside'))),
+    ...passers.map(({ part, body, region }) => obstacle(part, body.name, region, 'passing')),
+    ...[...regionsOf(inTheWay, z), ...(wall ? [wall] : [])].map(
+      ({ body, region }): Obstacle => ({ of: body.of, name: body.name, region, role: 'wall', meant: [] }),
+    ),
+  ]
+  return {
+    z,
+    reach: outer ?? Math.max(wall?.r ?? 0, ...assembly.sections.flatMap(radii)) + wallWhereUnknown,
+    outside: outer,
+    // The boundary of a bore's metal is the outline of what it leaves free, slots included.
+    free: wall && wall.r > 0 ? outlinesOf(wall.region) : [],
+    metal: wall !== undefined,
+    bore: wall?.body.name,
+    sleds: items.map(({ sled, items: list }) => ({ id: `sleds/${sled.id}`, name: sled.name, ...sledCross(list, z) })),
+    contents: contents.filter((c) => c.outlines.length > 0),
+    intrusions: inTheWay
+      .map((body) => partAt(body.of, body.name, 'intrusion', [body], z))
+      .filter((c) => c.outlines.length > 0),
+    passing: passers.flatMap(({ region }) => outlinesOf(region)),
+    gaps: crossGaps(things, {
+      wall: assembly.thresholds.clearance.value,
+      part: assembly.thresholds['part-gap'].value,
+    }),
+  }
+}
+
+function regionsOf(bodies: readonly Body[], z: number): { body: Body; region: Region }[] {
+  return bodies.flatMap((body) => {
+    const region = bodyAt(body, z)
+    return region ? [{ body, region }] : []
+  })
+}
+
+const partAt = (id: string, name: string, kind: CrossPart['kind'], bodies: readonly Body[], z: number): CrossPart => ({
+  id,
+  name,
+  kind,
+  outlines: regionsOf(bodies, z).flatMap(({ region }) => outlinesOf(region)),
+})
+
+function obstacle(part: Part, name: string, region: Region, role: Obstacle['role']): Obstacle {
+  const sled = part.sled === undefined ? [] : [`sleds/${part.sled}`]
+  return { of: part.id, name, region, role, meant: [...sled, ...(part.contact ? [part.contact.presses] : [])] }
+}
+
+const onSled = (parts: readonly Part[], sled: string): string[] =>
+  parts.filter((p) => p.sled === sled && p.goesIn === 'with-sled').map((p) => p.id)
+
+/** The parts of sleds that pass a height on their way in, being elsewhere at the end. */
+function passing(assembly: Assembly, z: number): { part: Part; body: Body; region: Region }[] {
+  return assembly.insertions.flatMap((way) =>
+    assembly.parts
+      .filter((p) => way.moves === `sleds/${p.sled}` && p.goesIn === 'with-sled')
+      .flatMap((part) =>
+        part.bodies.flatMap((body) => {
+          const { z0, z1 } = nominalSpan(body)
+          const beyond = way.heading === 'blade' ? z0 > z && z >= way.opening : z1 < z && z <= way.opening
+          const region = beyond ? bodyAt(body, (z0 + z1) / 2) : undefined
+          return region ? [{ part, body, region }] : []
+        }),
+      ),
+  )
+}
+
+/** How far a region reaches from the axis, mm. What passes inside what is there anyway tells nothing. */
+function reachOf(region: Region | undefined): number {
+  return region ? Math.hypot(...Object.values(farthest(region, origin))) : 0
+}
+
+function outsideAt(assembly: Assembly, z: number): number | undefined {
+  const radii = assembly.sections
+    .flatMap((s) => s.outside)
+    .filter((o) => o.z0.nominal <= z && z <= o.z1.nominal)
+    .map(({ z0, z1, d0, d1 }) => {
+      const t = z1.nominal > z0.nominal ? (z - z0.nominal) / (z1.nominal - z0.nominal) : 0
+      return (d0.nominal + t * (d1.nominal - d0.nominal)) / 2
+    })
+  return radii.length > 0 ? Math.max(...radii) : undefined
+}
+
+const radii = (s: Assembly['sections'][number]): number[] =>
+  s.steps.flatMap((step) => [step.r0?.nominal ?? 0, step.r1?.nominal ?? 0])
+
+const radiusOf = (body: Body): number =>
+  body.shape.kind === 'bore' ? Math.min(body.shape.r0.nominal, body.shape.r1.nominal) : 0

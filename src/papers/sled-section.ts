@@ -1,0 +1,81 @@
+import { type PlanItem, type PlanSolid, planSpan } from '../../geometry/plan/plan.ts'
+import { planSolidAt } from './nominal.ts'
+import { spansOnLine } from './plane-line.ts'
+import { either, type Span, union, without } from './spans.ts'
+import type { Point2 } from './thread-profile.ts'
+
+/** Cut material in a lengthwise section: four-cornered pieces to fill, and the lines one sees between them. */
+export interface CutMaterial {
+  readonly fills: readonly (readonly Point2[])[]
+  readonly edges: readonly (readonly [Point2, Point2])[]
+}
+
+/** Looked at this close to the ends of a stretch, so that what begins there is seen, mm. */
+const near = 1e-4
+
+/** The sled of a plan cut along the plane at θ. Holes across the axis are drawn at their full width. */
+export function sledSection(items: readonly PlanItem[], theta: number): CutMaterial {
+  const stations = [...new Set(items.flatMap(({ solid }) => Object.values(planSpan(solid))))].toSorted((a, b) => a - b)
+  const fills: Point2[][] = []
+  const edges: [Point2, Point2][] = []
+  let before: readonly Span[] = []
+  for (const [i, z1] of stations.entries()) {
+    const z0 = stations[i - 1] ?? z1
+    const slab = z1 - z0 > 2 * near ? slabOf(items, theta, z0, z1) : undefined
+    if (slab) {
+      edges.push(...upright(z0, either(before, slab.first)))
+      for (const [j, [a, b]] of slab.first.entries()) {
+        const [c, d] = slab.last[j] as Span
+        fills.push([
+          [z0, a],
+          [z1, c],
+          [z1, d],
+          [z0, b],
+        ])
+        edges.push(
+          [
+            [z0, a],
+            [z1, c],
+          ],
+          [
+            [z0, b],
+            [z1, d],
+          ],
+        )
+      }
+      before = slab.last
+    }
+  }
+  edges.push(...upright(stations.at(-1) ?? 0, before))
+  return { fills, edges }
+}
+
+const upright = (z: number, spans: readonly Span[]): [Point2, Point2][] =>
+  spans.map(([a, b]): [Point2, Point2] => [
+    [z, a],
+    [z, b],
+  ])
+
+/** Material at both ends of a stretch; where a taper makes their number differ, that of its middle at both. */
+function slabOf(items: readonly PlanItem[], theta: number, z0: number, z1: number) {
+  const [first, last] = [material(items, theta, z0 + near), material(items, theta, z1 - near)]
+  if (first.length === last.length) return { first, last }
+  const middle = material(items, theta, (z0 + z1) / 2)
+  return { first: middle, last: middle }
+}
+
+function material(items: readonly PlanItem[], theta: number, z: number): Span[] {
+  const of = (op: PlanItem['op']) =>
+    union(
+      items.flatMap((item) => {
+        const region = item.op === op ? sideOf(item.solid, z) : undefined
+        return region ? spansOnLine(region, theta) : []
+      }),
+    )
+  return without(of('add'), of('cut'))
+}
+
+/** A hole across the axis shows its full width over its whole height: it is seen along its own axis or from its side. */
+function sideOf(s: PlanSolid, z: number) {
+  return planSolidAt(s, s.shape === 'spoke' && Math.abs(z - s.z) <= s.radius ? s.z : z)
+}
