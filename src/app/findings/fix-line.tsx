@@ -1,0 +1,32 @@
+import type { Fix } from '../../checks/finding.ts'
+
+/** What can be done about a finding on this page. */
+export interface FindingActions {
+  /** Undefined where the page has no field that takes the fix's number. */
+  readonly apply: (fix: Fix) => (() => void) | undefined
+  /** Undefined where the page has no field for the path. */
+  readonly goTo: (path: string) => { readonly label: string; readonly go: () => void } | undefined
+  /** A path in words. */
+  readonly placeName: (path: string) => string
+}
+
+/** A fix in words, with the button that does it or leads to it. */
+export function FixLine({ fix, actions }: { readonly fix: Fix; readonly actions: FindingActions }) {
+  const apply = actions.apply(fix)
+  const field = apply ? undefined : actions.goTo(fix.path)
+  return (
+    <>
+      {fix.text.replace(fix.path.replaceAll('/', ' › '), actions.placeName(fix.path))}{' '}
+      {apply && (
+        <button type="button" className="button button-small" onClick={apply}>
+          Apply
+        </button>
+      )}
+      {field && (
+        <button type="button" className="button button-plain" onClick={field.go}>
+          Go to {field.label}
+        </button>
+      )}
+    </>
+  )
+}

@@ -1,0 +1,11 @@
+/** The first sentence, and the way to see the page at work without a hilt in hand. */
+export function Opening({ onExample }: { readonly onExample: () => void }) {
+  return (
+    <div className="opening">
+      <p>Does it all go in? Type the bore and its depth, and choose what goes into it.</p>
+      <button type="button" className="button" onClick={onExample}>
+        Try it with invented numbers
+      </button>
+    </div>
+  )
+}

@@ -1,0 +1,145 @@
+import { useMemo, useState } from 'react'
+import type { Bench, QuickReport } from '../../worker/bench.ts'
+import type { Desk } from '../../worker/desk.ts'
+import { CrashScreen } from '../sheet/crash-screen.tsx'
+import { signed } from '../sheet/numbers.ts'
+import { SheetMark } from '../sheet/sheet-mark.tsx'
+import { TitleBlock } from '../sheet/title-block.tsx'
+import { UpdateNotice } from '../sheet/update-notice.tsx'
+import { useTheme } from '../theme/theme.ts'
+import { statusWords, VerdictMark } from '../verdict/verdict-mark.tsx'
+import { Answer } from './answer.tsx'
+import { type FieldName, fieldLabels, withFix } from './field-paths.ts'
+import { Opening } from './opening.tsx'
+import { QuickFields } from './quick-fields.tsx'
+import { emptyForm, exampleForm, isEmpty, own, type QuickForm } from './quick-form.ts'
+import { readForm } from './read-form.ts'
+import { saidOf } from './said.ts'
+import { useQuickCheck } from './use-quick-check.ts'
+
+/** `#example` opens the page with the invented numbers in it. */
+const opening = (): QuickForm => (location.hash === '#example' ? exampleForm : emptyForm)
+
+/** The first page: a few sizes in, an answer beside them at every key. */
+export function QuickPage({ desk }: { readonly desk: Desk<Bench> }) {
+  const { theme, choose } = useTheme()
+  const [form, setForm] = useState(opening)
+  const [invented, setInvented] = useState(form === exampleForm)
+  const [before, setBefore] = useState<{ readonly form: QuickForm; readonly text: string }>()
+  const [field, setField] = useState<FieldName>()
+  const [look, setLook] = useState<{ readonly theta: number; readonly z?: number }>({ theta: 0 })
+  const reading = useMemo(() => readForm(form), [form])
+  const quick = useQuickCheck(desk, reading, look)
+  const said = useMemo(() => saidOf(quick.check), [quick.check])
+  const fill = (next: QuickForm, example: boolean) => {
+    setForm(next)
+    setInvented(example)
+    setBefore(undefined)
+    setLook({ theta: 0 })
+  }
+  const goTo = (name: FieldName) => {
+    const part = name.split('.')[0]
+    if ((part === 'cell' || part === 'speaker' || part === 'board') && form[part].choice !== own)
+      setForm({ ...form, [part]: { ...form[part], choice: own } })
+    // The own sizes of a part are there only after the next drawing.
+    requestAnimationFrame(() => document.getElementById(firstField(name))?.focus())
+  }
+  return (
+    <CrashScreen rescue={() => JSON.stringify(form, null, 2)}>
+      <div className="page">
+        <header className="masthead">
+          <h1>
+            <SheetMark /> Sledwright <small>Quick check</small>
+          </h1>
+          <div className="masthead-tools">
+            {!isEmpty(form) && (
+              <button type="button" className="button" onClick={() => fill(emptyForm, false)}>
+                Empty the form
+              </button>
+            )}
+            <button type="button" className="button" onClick={() => choose(theme === 'dark' ? 'light' : 'dark')}>
+              {theme === 'dark' ? 'Light' : 'Dark'}
+            </button>
+          </div>
+        </header>
+        <main className="board-area">
+          <section className="side" aria-label="What is known">
+            {isEmpty(form) && <Opening onExample={() => fill(exampleForm, true)} />}
+            {invented && (
+              <p className="example-note small">Invented numbers, of a river ferry’s lantern. Type yours over them.</p>
+            )}
+            {before && (
+              <p className="example-note small" aria-live="polite">
+                {before.text}
+                <button
+                  type="button"
+                  className="button button-plain"
+                  onClick={() => {
+                    setForm(before.form)
+                    setBefore(undefined)
+                  }}
+                >
+                  Undo
+                </button>
+              </p>
+            )}
+            <QuickFields
+              form={form}
+              onForm={(next) => {
+                setForm(next)
+                setBefore(undefined)
+              }}
+              said={said}
+              onField={setField}
+              sledHint={sledHint(quick.report)}
+            />
+          </section>
+          <Answer
+            desk={desk}
+            reading={reading}
+            quick={quick}
+            look={look}
+            onLook={setLook}
+            field={field}
+            theme={theme}
+            onFix={(fix) => {
+              const next = fix.value === undefined ? undefined : withFix(form, fix.path, fix.value)
+              if (!next) return undefined
+              return () => {
+                setBefore({ form, text: `Applied: ${fix.text}` })
+                setForm(next)
+              }
+            }}
+            goTo={(name) => ({ label: fieldLabels[name], go: () => goTo(name) })}
+          />
+        </main>
+        <TitleBlock drawing="Quick check" layout={quick.report?.layout && `board ${quick.report.layout}`} />
+        <Dock quick={quick.check.kind === 'answered' ? quick.check.report : undefined} />
+        <UpdateNotice />
+      </div>
+    </CrashScreen>
+  )
+}
+
+/** The first field to put the hand into for a part: its own sizes, which are about to appear. */
+const firstField = (name: FieldName): string =>
+  name === 'cell' || name === 'speaker' ? `${name}.diameter` : name === 'board' ? 'board.height' : name
+
+const sledHint = (report: QuickReport | undefined): string | undefined => {
+  const radius = report?.lengthwise.sleds[0]?.radius
+  return radius === undefined ? undefined : `${(2 * radius).toFixed(1)}, computed`
+}
+
+/** On small screens the verdict stays in sight while one types. */
+function Dock({ quick }: { readonly quick: QuickReport | undefined }) {
+  if (!quick) return undefined
+  const tightest = quick.findings[0]
+  return (
+    <a className="dock" href="#answer" aria-label={`To the verdict: ${statusWords[quick.verdict]}`}>
+      <VerdictMark status={quick.verdict} />
+      <b>{statusWords[quick.verdict]}</b>
+      {tightest && <span className="small">{tightest.title}</span>}
+      {tightest && <span className="number">{signed(tightest.margin.worst)}</span>}
+    </a>
+  )
+}

@@ -1,0 +1,70 @@
+import { useState } from 'react'
+import type { Verdict } from '../../checks/verdict.ts'
+import type { QuickInput } from '../../job/quick.ts'
+import { problemText } from '../../problem/problem.ts'
+import type { Bench } from '../../worker/bench.ts'
+import type { Desk } from '../../worker/desk.ts'
+import { capital } from '../sheet/numbers.ts'
+import { saveFile } from '../sheet/save-file.ts'
+
+/** The kernel is fetched at the first file, ms. */
+const patience = 60_000
+
+export interface SaveSledProps {
+  readonly desk: Desk<Bench>
+  readonly input: QuickInput
+  readonly verdict: Verdict
+}
+
+/** The sled's file: from the worker, by the same build as the command line's. A clash holds it back. */
+export function SaveSled({ desk, input, verdict }: SaveSledProps) {
+  const [said, setSaid] = useState<{ readonly for: QuickInput; readonly text: string }>()
+  const [busy, setBusy] = useState(false)
+  const tell = (text: string) => setSaid({ for: input, text })
+  const save = async () => {
+    setBusy(true)
+    const reply = await desk.ask('file', patience, (bench) => bench.file(input))
+    setBusy(false)
+    if (reply.kind === 'overtaken') return
+    if (reply.kind !== 'done')
+      return tell(reply.kind === 'stuck' ? 'Building took too long and was stopped. Try again.' : reply.message)
+    if (!reply.value.ok) return tell(reply.value.problems.map(problemText).join(' '))
+    const made = reply.value.value
+    if ('bytes' in made) {
+      saveFile(made.name, made.bytes)
+      return tell(`${made.name} is saved, in millimetres, standing as printed.`)
+    }
+    tell(
+      made.clash
+        ? `No file while there is a clash. ${capital(made.clash.title)}: ${made.clash.why}`
+        : `No file: ${made.problems.map(problemText).join(' ')}`,
+    )
+  }
+  return (
+    <>
+      <div className="save">
+        <button
+          type="button"
+          className={verdict === 'clear' ? 'button button-strong' : 'button'}
+          aria-describedby="save-note"
+          aria-disabled={busy}
+          onClick={() => !busy && void save()}
+        >
+          {busy ? 'Building …' : 'Save the sled (STL)'}
+        </button>
+        <p id="save-note" className="small save-note">
+          {notes[verdict]}
+        </p>
+      </div>
+      <p className={said?.for === input ? 'small verdict-note' : 'unseen'} aria-live="polite">
+        {said?.for === input && said.text}
+      </p>
+    </>
+  )
+}
+
+const notes = {
+  clear: '',
+  unsure: 'Not sure to fit; its name says so.',
+  clash: 'Held back by the clash.',
+} as const

@@ -1,0 +1,21 @@
+/** Numbers as the page writes them: hundredths of a millimetre, a true minus sign, never "−0.00". */
+export function fixed(n: number, places = 2): string {
+  const text = Math.abs(n).toFixed(places)
+  return n < 0 && Number(text) !== 0 ? `−${text}` : text
+}
+
+/** With its sign: what is left over a limit, or lacking. */
+export const signed = (n: number): string => {
+  const text = fixed(n)
+  return text.startsWith('−') ? text : `+${text}`
+}
+
+/** `67 %`; the ends are never rounded to certainty. */
+export function percent(share: number): string {
+  if (share > 0 && share < 0.01) return 'under 1 %'
+  if (share < 1 && share > 0.99) return 'over 99 %'
+  return `${Math.round(share * 100)} %`
+}
+
+/** A title at the beginning of a line. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
