@@ -1,6 +1,8 @@
 import { contributionsOf, marginsOf } from '../quantity/margins.ts'
-import { add, exact, least, most, type Quantity, sub } from '../quantity/quantity.ts'
+import { add, combine, exact, least, most, type Quantity, sub } from '../quantity/quantity.ts'
 import type { Contact, Part } from '../resolve/assembly.ts'
+import { nestJob } from '../sled/job.ts'
+import { pocketSpan } from '../sled/nests/cell-pocket.ts'
 import { type Finding, finding } from './finding.ts'
 import { reading } from './fixes.ts'
 import { mm } from './words.ts'
@@ -26,10 +28,24 @@ function chains(world: World): Chain[] {
   return parts.flatMap((cell): Chain[] => {
     const contacts = parts.filter((p) => p.contact?.presses === cell.id)
     if (contacts.length === 0) return []
-    const rear = contacts.find((p) => p.contact?.end === 'rear')?.contact?.base ?? cell.ends.rear
-    const blade = contacts.find((p) => p.contact?.end === 'blade')?.contact?.base ?? exact(cell.ends.blade.nominal)
-    return [{ cell, contacts, room: sub(blade, rear) }]
+    const base = (end: 'rear' | 'blade') => contacts.find((p) => p.contact?.end === end)?.contact?.base
+    const stop = stopsOf(world, cell)
+    const [rear, blade] = [base('rear') ?? stop.rear, base('blade') ?? stop.blade]
+    const room = combine([
+      [blade, 1],
+      [rear, -1],
+      [stop.error, -2],
+    ])
+    return [{ cell, contacts, room }]
   })
+}
+
+/** Where the cell is stopped at an end without a contact, and how far each of the two printed faces may stand in. */
+function stopsOf(world: World, cell: Part): { rear: Quantity; blade: Quantity; error: Quantity } {
+  const sled = world.assembly.sleds.find((s) => s.id === cell.sled)
+  if (!sled) return { rear: cell.ends.rear, blade: exact(cell.ends.blade.nominal), error: exact(0) }
+  const { z0, z1 } = pocketSpan(nestJob(world.assembly, sled, cell))
+  return { rear: exact(z0), blade: exact(z1), error: sled.print.error }
 }
 
 function judged(world: World, chain: Chain): Result[] {

@@ -1,8 +1,9 @@
 import { contributionsOf, marginsOf } from '../quantity/margins.ts'
-import { combine, exact, most, type Quantity, sub } from '../quantity/quantity.ts'
+import { combine, exact, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import type { Part } from '../resolve/assembly.ts'
 import { fitClassOf, nestGap } from '../sled/fit.ts'
 import { nestJob } from '../sled/job.ts'
+import { contactRoom } from './contact-room.ts'
 import { type Finding, finding } from './finding.ts'
 import { reading } from './fixes.ts'
 import { mm } from './words.ts'
@@ -16,8 +17,8 @@ export const nestFit: Check = {
   run: (world) =>
     world.assembly.sleds.flatMap((sled) =>
       world.assembly.parts
-        .filter((p) => p.sled === sled.id && p.goesIn === 'with-sled' && !p.contact)
-        .map((part) => judged(world, sled.id, part)),
+        .filter((p) => p.sled === sled.id && p.goesIn === 'with-sled')
+        .flatMap((part) => (part.contact ? contactRoom(world, sled, part) : [judged(world, sled.id, part)])),
     ),
 }
 
@@ -27,7 +28,7 @@ function judged(world: World, sledId: string, part: Part): Finding {
   const fit = fitClassOf(job)
   const gap = nestGap(job)
   // Diametral, as the classes are: the nest is drawn around the largest part, and each of its two faces may stand in.
-  const size = part.extent.halfU
+  const size = sizeOf(part)
   const drawn = 2 * (most(size) + gap.value)
   const printed: Quantity = combine([
     [exact(drawn), 1],
@@ -38,7 +39,6 @@ function judged(world: World, sledId: string, part: Part): Finding {
   const margin = sub(printed, exact(allowed))
   const margins = marginsOf(margin)
   const contributions = contributionsOf(margin)
-  const round = part.extent.round
   return finding({
     id: `nest-fit:${part.id}`,
     check: 'nest-fit',
@@ -55,7 +55,7 @@ function judged(world: World, sledId: string, part: Part): Finding {
     },
     parts: [part.id, `sleds/${sledId}`],
     state: 'every state',
-    why: `${round ? 'Pocket' : 'Shelf'} drawn ${mm(drawn)} ${round ? 'across' : 'wide'}, part ${mm(2 * size.nominal)}, print error ±${mm(most(sled.print.error))} a face: ${mm(printed.nominal)} as drawn, ${mm(margins.worst + allowed)} at the worst; ${allowed < 0 ? `ribs give way down to ${mm(allowed)}` : 'it must go in by hand'}.`,
+    why: `${drawnText(part, drawn, size)}, print error ±${mm(most(sled.print.error))} a face: ${mm(printed.nominal)} as drawn, ${mm(margins.worst + allowed)} at the worst; ${allowed < 0 ? `ribs give way down to ${mm(allowed)}` : 'it must go in by hand'}.`,
     source: `${fit} fit: ${sled.print.source}`,
     fix:
       margins.worst >= 0
@@ -69,4 +69,18 @@ function judged(world: World, sledId: string, part: Part): Finding {
             ...reading({ contributions, margins }),
           ],
   })
+}
+
+/** Half of what the nest is drawn around; a ring sector lies on the floor of its recess, which must not be too high. */
+function sizeOf(part: Part): Quantity {
+  const shape = part.bodies[0]?.shape
+  return shape?.kind === 'sector' ? scale(shape.rIn, -1) : part.extent.halfU
+}
+
+function drawnText(part: Part, drawn: number, size: Quantity): string {
+  if (part.bodies[0]?.shape.kind === 'sector')
+    return `Floor of the recess drawn at radius ${mm(-drawn / 2)}, part from radius ${mm(-size.nominal)} (both doubled below)`
+  return part.extent.round
+    ? `Pocket drawn ${mm(drawn)} across, part ${mm(2 * size.nominal)}`
+    : `Shelf drawn ${mm(drawn)} wide, part ${mm(2 * size.nominal)}`
 }

@@ -4,6 +4,7 @@ import { dimension } from './dimensions.ts'
 import { nestJob } from './job.ts'
 import { boardShelf } from './nests/board-shelf.ts'
 import { roundPocket } from './nests/cell-pocket.ts'
+import { sectorRecess } from './nests/sector-recess.ts'
 import { speakerRing } from './nests/speaker-ring.ts'
 import { windowItems } from './nests/window.ts'
 import { wireChannels } from './nests/wire-channel.ts'
@@ -27,6 +28,8 @@ export function fullCage(assembly: Assembly, sled: Sled): PlanItem[] {
 function nestOf(assembly: Assembly, sled: Sled, part: Part): PlanItem[] {
   const job = nestJob(assembly, sled, part)
   if (part.contact) return []
+  const [main] = part.bodies
+  if (main?.shape.kind === 'sector') return sectorRecess(job, main.shape)
   if (part.kind === 'speaker' && part.extent.round) return speakerRing(job)
   if (part.extent.round) return roundPocket(job, part.kind === 'cell' ? 'cell pocket' : `${part.kind} pocket`)
   return boardShelf(job, part.kind === 'board' ? 'board shelf' : `${part.kind} pocket`)

@@ -1,4 +1,5 @@
 import type { NestInput } from '../project/schema/sled.ts'
+import { most } from '../quantity/quantity.ts'
 import type { Assembly, Part, Sled } from '../resolve/assembly.ts'
 import type { ThresholdId } from '../resolve/thresholds.ts'
 
@@ -27,6 +28,9 @@ export function outerRadius(sled: Sled, z0: number, z1: number): number {
   const rings = sled.rings.filter((r) => r.z1 > z0 && r.z0 < z1).map((r) => r.radius)
   return Math.max(0, ...beside, ...rings)
 }
+
+/** Room drawn beyond each end of a part in a closed nest, mm: half the gap that shall be left, and the print error. */
+export const axialSlack = (job: NestJob): number => setting(job, 'axial-gap') / 2 + most(job.sled.print.error)
 
 /** How far past the outside a cut goes on, so that it leaves no skin, mm. */
 export const beyond = 1

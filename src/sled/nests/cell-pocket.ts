@@ -3,7 +3,7 @@ import { clock } from '../../../geometry/region/point.ts'
 import { least, most } from '../../quantity/quantity.ts'
 import { derived, dimension } from '../dimensions.ts'
 import { nestGap } from '../fit.ts'
-import { beyond, type NestJob, outerRadius, setting } from '../job.ts'
+import { axialSlack, beyond, type NestJob, outerRadius } from '../job.ts'
 
 /**
  * A round pocket along the axis, open to one side so that the part can be laid in. It reaches to the faces the
@@ -62,7 +62,7 @@ export function roundPocket(job: NestJob, nest: string): PlanItem[] {
 /** From base to base where contacts press on its ends, else with half the axial gap at that end. */
 export function pocketSpan(job: NestJob): { z0: number; z1: number } {
   const { part, assembly } = job
-  const slack = setting(job, 'axial-gap') / 2
+  const slack = axialSlack(job)
   const base = (end: 'rear' | 'blade') =>
     assembly.parts.find((p) => p.contact?.presses === part.id && p.contact.end === end)?.contact?.base.nominal
   return { z0: base('rear') ?? least(part.ends.rear) - slack, z1: base('blade') ?? most(part.ends.blade) + slack }

@@ -2,7 +2,7 @@ import type { PlanItem } from '../../../geometry/plan/plan.ts'
 import { least, most } from '../../quantity/quantity.ts'
 import { derived, dimension } from '../dimensions.ts'
 import { nestGap } from '../fit.ts'
-import { beyond, type NestJob, setting } from '../job.ts'
+import { axialSlack, beyond, type NestJob } from '../job.ts'
 import { roundPocket } from './cell-pocket.ts'
 
 /**
@@ -24,7 +24,7 @@ export function speakerRing(job: NestJob): PlanItem[] {
     'back clearance of at least 1: common practice, no source',
   )
   const [x, y] = [part.across.x.nominal, part.across.y.nominal]
-  const slack = setting(job, 'axial-gap') / 2
+  const slack = axialSlack(job)
   const inner = end === 'rear' ? most(part.ends.blade) + slack : least(part.ends.rear) - slack
   const [z0, z1] = end === 'rear' ? [sled.ends.rear.nominal - beyond, inner] : [inner, sled.ends.blade.nominal + beyond]
   const dimensions = [gap, r, step, air]

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { ProjectInput } from '../../../src/project/schema/project.ts'
+import { planSled } from '../../../src/sled/plan-sled.ts'
 import { assemblyOf } from '../resolve/project-of.ts'
 import { about, findingOf, perfect, sure } from './judged.ts'
 
@@ -221,5 +222,90 @@ describe('tapers', () => {
     const f = findingOf(shoulder, 'way-in:in:sleds/main')
     expect(f.margin.nominal).toBeCloseTo(1.2 / Math.SQRT2 - 0.15, 4)
     expect(f.margin.worst).toBeLessThanOrEqual(1.2 / Math.SQRT2 - 0.15 - 0.15 + 1e-6)
+  })
+})
+
+describe('nests', () => {
+  const plan = (parts: readonly object[], printer = perfect) => {
+    const assembly = assemblyOf(job({ parts: parts as never, printer }))
+    const [sled] = assembly.sleds
+    if (!sled) throw new Error('no sled')
+    return planSled(assembly, sled).bodies.flatMap((b) => b.items)
+  }
+  const cell = (diameter: number) => ({
+    id: 'cell',
+    kind: 'cell',
+    body: { shape: 'cylinder', diameter: sure(diameter), length: sure(30) },
+    at: { z: 20 },
+  })
+  const spring = {
+    id: 'spring',
+    kind: 'contact',
+    body: { shape: 'cylinder', diameter: sure(8), length: sure(5) },
+    presses: { part: 'parts/cell', end: 'rear' },
+    solid: sure(3),
+    free: sure(6),
+    preload: sure(0.5),
+    at: { z: 15 },
+  }
+
+  it('a ring sector has a recess of its own, from its inner radius outwards', () => {
+    const tower = {
+      id: 'tower',
+      kind: 'switch',
+      body: { shape: 'ring-sector', inner: sure(6), outer: sure(9), half: sure(20), length: sure(10) },
+      at: { z: 30, facing: 90 },
+    }
+    const recess = plan([tower]).find((x) => x.by === 'parts/tower')?.solid
+    expect(recess).toMatchObject({ shape: 'ring-sector', theta: 90 })
+    expect(recess?.shape === 'ring-sector' && recess.rIn < 6 && recess.rOut > 10 && recess.half > 20).toBe(true)
+  })
+
+  it('a block on the underside near an edge of its board takes the place of the rail', () => {
+    const board = {
+      id: 'board',
+      kind: 'board',
+      body: {
+        shape: 'outline',
+        outline: [
+          [0, -6],
+          [0, 6],
+          [30, 6],
+          [30, -6],
+        ],
+        thickness: sure(1.6),
+        components: [{ z: sure(5), x: sure(4.5), length: sure(6), width: sure(2), height: sure(2), side: 'bottom' }],
+      },
+      at: { z: 20, across: { x: 2, y: 0 } },
+    }
+    const rooms = plan([board]).filter((x) => x.id.endsWith('/room'))
+    expect(rooms).toHaveLength(1)
+    // It reaches from y 3.5 to 5.5; the rail stands from 4.8 outwards.
+    const box = rooms[0]?.solid
+    expect(box?.shape === 'box' && box.y + box.width / 2).toBeGreaterThan(5.5)
+    expect(box?.shape === 'box' && box.y - box.width / 2).toBeLessThan(3.5)
+  })
+
+  it('a closed nest is longer than its part by the gap and by what both printed faces may stand in', () => {
+    const pocket = plan([cell(12)], [{ id: 'p', error: sure(0.4) }]).find((x) => x.id === 'parts/cell/pocket')?.solid
+    expect(pocket?.shape === 'cylinder' && pocket.z1 - pocket.z0).toBeCloseTo(30 + 0.4 + 2 * 0.4, 6)
+  })
+
+  it('a contact must not be wider than the pocket it stands in', () => {
+    const narrow = job({ parts: [cell(7), spring] as never })
+    expect(findingOf(narrow, 'nest-fit:parts/spring').status).toBe('clash')
+    expect(findingOf(job({ parts: [cell(12), spring] as never }), 'nest-fit:parts/spring').status).toBe('clear')
+  })
+
+  it('a cell with one contact may slide to the far wall of its pocket, and both walls are printed', () => {
+    const margin = (error: number) =>
+      findingOf(
+        job({ parts: [cell(12), spring] as never, printer: [{ id: 'p', error: sure(error) }] }),
+        'axial-chain:parts/cell:shortest',
+      ).margin
+    // From the spring's face at 15 to the far wall at 50.2 less a cell of 30: 5.2 for a spring of 6 − 0.5.
+    expect(margin(0).worst).toBeCloseTo(6 - 0.5 - 5.2, 6)
+    // The far wall is drawn 0.1 farther, and each wall may stand out by 0.1.
+    expect(margin(0.1).worst).toBeCloseTo(6 - 0.5 - 5.3 - 0.2, 6)
   })
 })

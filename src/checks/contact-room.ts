@@ -1,0 +1,66 @@
+import type { PlanItem } from '../../geometry/plan/plan.ts'
+import type { Body } from '../body/body.ts'
+import { exact } from '../quantity/quantity.ts'
+import type { Part, Sled } from '../resolve/assembly.ts'
+import { type Finding, finding } from './finding.ts'
+import { reading } from './fixes.ts'
+import { type Demand, tightest } from './group.ts'
+import { mm } from './words.ts'
+import type { World } from './world.ts'
+
+/** A contact lives in the round pocket of what it presses on and must not be wider than that. */
+export function contactRoom(world: World, sled: Sled, contact: Part): Finding[] {
+  const walls = pocketsOf(world, sled, contact.contact?.presses ?? '').map((p) => wallOf(sled, p))
+  const demands = contact.bodies.flatMap((a) => walls.map((b): Demand => ({ a, b, limit: 0 })))
+  const t = tightest(demands)
+  if (!t) return []
+  return [
+    finding({
+      id: `nest-fit:${contact.id}`,
+      check: 'nest-fit',
+      title: `${contact.name} in the pocket it stands in`,
+      value: t.nominal.hi,
+      limit: 0,
+      unit: 'mm',
+      margins: t.margins,
+      contributions: t.contributions,
+      at: t.at,
+      parts: [contact.id, `sleds/${sled.id}`],
+      state: 'every state',
+      why: `${contact.name} to the wall of the pocket: ${mm(t.nominal.hi)} mm as measured, ${mm(t.margins.worst)} at the worst; it must go in.`,
+      source: `print error: ${sled.print.source}`,
+      fix:
+        t.margins.worst >= 0
+          ? []
+          : [
+              { text: 'Choose a narrower contact, or measure the one at hand.', path: `${contact.id}/body` },
+              ...reading(t),
+            ],
+    }),
+  ]
+}
+
+type Pocket = Extract<PlanItem['solid'], { shape: 'cylinder' }>
+
+function pocketsOf(world: World, sled: Sled, of: string): Pocket[] {
+  const items = world.plans.get(sled.id)?.bodies.flatMap((b) => b.items) ?? []
+  return items.flatMap((x) => (x.by === of && x.op === 'cut' && x.solid.shape === 'cylinder' ? [x.solid] : []))
+}
+
+function wallOf(sled: Sled, s: Pocket): Body {
+  return {
+    id: `sleds/${sled.id}/pocket`,
+    of: `sleds/${sled.id}`,
+    name: 'wall of the pocket',
+    shape: {
+      kind: 'bore',
+      x: exact(s.x),
+      y: exact(s.y),
+      z0: exact(s.z0),
+      z1: exact(s.z1),
+      r0: exact(s.r0),
+      r1: exact(s.r1),
+    },
+    swell: sled.print.error,
+  }
+}
