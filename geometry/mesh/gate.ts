@@ -1,4 +1,5 @@
 import { type Bounds, boundsOf, type Mesh, triangleCount, volume } from './mesh.ts'
+import { type ThicknessReport, thickness } from './thickness.ts'
 
 /** What a mesh must be before a file of it may leave. */
 export interface Expected {
@@ -6,6 +7,8 @@ export interface Expected {
   readonly shells: number
   /** Bounds of the plan, mm; met within 0.01. */
   readonly bounds?: Bounds
+  /** Thinnest wall the process prints, mm; walls are not measured where left out. */
+  readonly leastWall?: number
 }
 
 /** What a mesh was found to be; `faults` is empty where it may leave. */
@@ -16,6 +19,7 @@ export interface GateReport {
   readonly shells: number
   readonly openEdges: number
   readonly zeroArea: number
+  readonly walls: ThicknessReport | undefined
   readonly faults: readonly string[]
 }
 
@@ -37,7 +41,17 @@ export function gate(m: Mesh, expected: Expected): GateReport {
   if (shells !== expected.shells) faults.push(`it falls into ${shells} pieces instead of ${expected.shells}`)
   const off = expected.bounds ? offBounds(bounds, expected.bounds) : 0
   if (!(off <= boundsWithin)) faults.push(`its size is ${off.toFixed(3)} mm off the plan`)
-  return { triangles: triangleCount(m), volume: v, bounds, shells, openEdges, zeroArea, faults }
+  const walls = expected.leastWall === undefined || faults.length > 0 ? undefined : thickness(m, expected.leastWall)
+  for (const w of walls?.thin.slice(0, 3) ?? [])
+    faults.push(
+      `a wall of ${w.thickness.toFixed(2)} mm at ${placeText(w.at)}; the process prints ${expected.leastWall} mm`,
+    )
+  return { triangles: triangleCount(m), volume: v, bounds, shells, openEdges, zeroArea, walls, faults }
+}
+
+function placeText([x, y, z]: readonly [number, number, number]): string {
+  const theta = ((Math.atan2(y, x) * 180) / Math.PI + 360) % 360
+  return `z ${z.toFixed(1)}, θ ${theta.toFixed(0)}°, r ${Math.hypot(x, y).toFixed(1)}`
 }
 
 function offBounds(a: Bounds, b: Bounds): number {

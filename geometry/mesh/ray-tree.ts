@@ -28,14 +28,15 @@ export class RayTree {
     if (n > 0) this.#split(0, n, centres)
   }
 
-  /** The first hit from (ox, oy, oz) along the unit vector (dx, dy, dz). */
-  first(ox: number, oy: number, oz: number, dx: number, dy: number, dz: number): Hit | undefined {
-    let best = Number.POSITIVE_INFINITY
+  /** The first hit from (ox, oy, oz) along the unit vector (dx, dy, dz), no farther than `reach`. */
+  first(ox: number, oy: number, oz: number, dx: number, dy: number, dz: number, reach: number): Hit | undefined {
+    let best = reach
+    const [ix, iy, iz] = [1 / dx, 1 / dy, 1 / dz]
     let triangle = -1
     const stack = this.#nodes.length > 0 ? [0] : []
     while (stack.length > 0) {
       const node = stack.pop() as number
-      if (!this.#meets(node, ox, oy, oz, dx, dy, dz, best)) continue
+      if (!this.#meets(node, ox, oy, oz, ix, iy, iz, best)) continue
       const first = this.#nodes[2 * node] as number
       if (first < 0) {
         stack.push(this.#nodes[2 * node + 1] as number, node + 1)
@@ -93,30 +94,27 @@ export class RayTree {
     return box
   }
 
-  #meets(node: number, ox: number, oy: number, oz: number, dx: number, dy: number, dz: number, best: number): boolean {
-    let [near, far] = [0, best]
+  /** Whether a ray enters a node's box before `best`; an axis it does not move along has an endless inverse. */
+  #meets(node: number, ox: number, oy: number, oz: number, ix: number, iy: number, iz: number, best: number): boolean {
     const b = 6 * node
-    for (const [axis, o, d] of [
-      [0, ox, dx],
-      [1, oy, dy],
-      [2, oz, dz],
-    ] as const) {
-      const [lo, hi] = [this.#boxes[b + axis] as number, this.#boxes[b + 3 + axis] as number]
-      if (Math.abs(d) < 1e-12) {
-        if (o < lo || o > hi) return false
-        continue
-      }
-      const [t0, t1] = d > 0 ? [(lo - o) / d, (hi - o) / d] : [(hi - o) / d, (lo - o) / d]
-      near = Math.max(near, t0)
-      far = Math.min(far, t1)
-      if (near > far + 1e-6) return false
-    }
-    return true
+    const box = this.#boxes
+    const x0 = ((box[b] as number) - ox) * ix
+    const x1 = ((box[b + 3] as number) - ox) * ix
+    const y0 = ((box[b + 1] as number) - oy) * iy
+    const y1 = ((box[b + 4] as number) - oy) * iy
+    const z0 = ((box[b + 2] as number) - oz) * iz
+    const z1 = ((box[b + 5] as number) - oz) * iz
+    // Math.min and Math.max would keep the NaN of 0 · ∞; a ray lying in a face of the box then counts as meeting it.
+    const near = larger(larger(smaller(x0, x1), smaller(y0, y1)), larger(smaller(z0, z1), 0))
+    const far = smaller(smaller(larger(x0, x1), larger(y0, y1)), smaller(larger(z0, z1), best))
+    return !(near > far + 1e-6)
   }
 
   /** Distance along a ray to a triangle (Möller and Trumbore); Infinity where it passes by. */
   #distance(triangle: number, ox: number, oy: number, oz: number, dx: number, dy: number, dz: number): number {
-    const [a, b, c] = [0, 1, 2].map((k) => 3 * (this.#t[3 * triangle + k] as number)) as [number, number, number]
+    const a = 3 * (this.#t[3 * triangle] as number)
+    const b = 3 * (this.#t[3 * triangle + 1] as number)
+    const c = 3 * (this.#t[3 * triangle + 2] as number)
     const v = this.#v
     const [ax, ay, az] = [v[a] as number, v[a + 1] as number, v[a + 2] as number]
     const [ux, uy, uz] = [(v[b] as number) - ax, (v[b + 1] as number) - ay, (v[b + 2] as number) - az]
@@ -133,3 +131,6 @@ export class RayTree {
     return (wx * qx + wy * qy + wz * qz) / det
   }
 }
+
+const smaller = (a: number, b: number): number => (b < a ? b : a)
+const larger = (a: number, b: number): number => (b > a ? b : a)

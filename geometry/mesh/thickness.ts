@@ -9,7 +9,7 @@ export interface WallPlace {
 }
 
 export interface ThicknessReport {
-  /** The thinnest wall that is more than a crumb; undefined where the body has no two faces that look away from each other. */
+  /** The thinnest wall that is more than a crumb; undefined where no wall is thinner than 6 mm. */
   readonly thinnest: WallPlace | undefined
   /** Area of faces with less than the limit behind them, mm². */
   readonly thinArea: number
@@ -17,16 +17,18 @@ export interface ThicknessReport {
   readonly thin: readonly WallPlace[]
 }
 
-/** One sample a square millimetre, and at least one on every triangle that has any size. */
-const sampleArea = 1
+/** One sample for so many mm², and at least one on every triangle that has any size. */
+const sampleArea = 1.5
 const leastTriangle = 0.02
-/** Faces are the two sides of a wall where they turn away from each other by at least 140°: a sharp edge is no wall. */
-const opposed = -Math.cos((40 * Math.PI) / 180)
+/** Faces are the two sides of a wall where they turn away from each other by at least 150°: a sharp edge is no wall. */
+const opposed = -Math.cos((30 * Math.PI) / 180)
 /** A thin patch smaller than this is a crumb at an edge, mm²; samples within so many mm are one patch. */
 const leastPatch = 1
 const patchReach = 3
 /** Judged as drawn, with this much for facets, mm. */
 const facetError = 0.02
+/** Walls thicker than this are not looked for, mm. */
+const reach = 6
 
 interface Sample extends WallPlace {
   readonly area: number
@@ -91,7 +93,7 @@ function sampleWalls(m: Mesh): Sample[] {
     if (f.area < leastTriangle) return []
     const count = Math.max(1, Math.round(f.area / sampleArea))
     return Array.from({ length: count }, (_, k) => spread(f, k)).flatMap(([x, y, z]) => {
-      const hit = tree.first(x, y, z, -f.normal[0], -f.normal[1], -f.normal[2])
+      const hit = tree.first(x, y, z, -f.normal[0], -f.normal[1], -f.normal[2], reach)
       if (!hit) return []
       const other = (faces[hit.triangle] as Face).normal
       const turn = f.normal[0] * other[0] + f.normal[1] * other[1] + f.normal[2] * other[2]

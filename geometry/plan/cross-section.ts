@@ -20,9 +20,10 @@ export interface Slab {
 /**
  * The sled as stretches of constant cross-section, for distances to what is around it. Cuts that stay inside leave
  * the outside as it is and are left out where no cut opens to the outside. Holes and engraving across the axis are left as
- * material (a distance from them is then never overstated); a taper that is cut counts at its wider end.
+ * material (a distance from them is then never overstated); a taper that is cut counts at its wider end. `whole` keeps
+ * the inner cuts too, for questions about the material itself.
  */
-export function slabsOf(items: readonly PlanItem[]): Slab[] {
+export function slabsOf(items: readonly PlanItem[], whole = false): Slab[] {
   const stations = [...new Set(items.flatMap(({ solid }) => [planSpan(solid).z0, planSpan(solid).z1]))].sort(
     (a, b) => a - b,
   )
@@ -30,7 +31,7 @@ export function slabsOf(items: readonly PlanItem[]): Slab[] {
   for (let i = 1; i < stations.length; i++) {
     const [z0, z1] = [stations[i - 1] as number, stations[i] as number]
     if (z1 - z0 < same) continue
-    const slab = slabAt(items, z0, z1)
+    const slab = slabAt(items, z0, z1, whole)
     if (!slab) continue
     const last = slabs.at(-1)
     if (last && last.z1 === z0 && alike(last, slab)) slabs[slabs.length - 1] = { ...last, z1 }
@@ -47,13 +48,13 @@ function alike(a: Slab, b: Slab): boolean {
   return a.items.join() === b.items.join()
 }
 
-function slabAt(items: readonly PlanItem[], z0: number, z1: number): Slab | undefined {
+function slabAt(items: readonly PlanItem[], z0: number, z1: number, whole: boolean): Slab | undefined {
   const middle = (z0 + z1) / 2
   const here = items.filter(
     ({ solid }) => planSpan(solid).z0 < middle && planSpan(solid).z1 > middle && sectionOf(solid) !== undefined,
   )
-  const first = stage(undefined, here, 1)
-  const second = here.some((x) => x.stage === 2) ? stage(first, here, 2) : first
+  const first = stage(undefined, here, 1, whole)
+  const second = here.some((x) => x.stage === 2) ? stage(first, here, 2, whole) : first
   if (!second || second.region.edges.length === 0) return undefined
   const [only] = second.items
   const taper = second.items.length === 1 && only ? taperOf(only.solid, z0, z1) : undefined
@@ -66,14 +67,14 @@ interface Stage {
 }
 
 /** What stands before, with what a stage adds, less what it cuts. Cuts that stay inside are left out. */
-function stage(before: Stage | undefined, here: readonly PlanItem[], number: 1 | 2): Stage | undefined {
+function stage(before: Stage | undefined, here: readonly PlanItem[], number: 1 | 2, whole: boolean): Stage | undefined {
   const own = here.filter((x) => (x.stage ?? 1) === number)
   const adds = widest(own.filter((x) => x.op === 'add'))
   const regions = [...(before ? [before.region] : []), ...adds.map((x) => sectionOf(x.solid) as Region)]
   if (regions.length === 0) return undefined
   const base = join(regions)
   const cuts = own.filter((x) => x.op === 'cut')
-  const open = cuts.some((x) => opens(base, sectionOf(x.solid) as Region))
+  const open = whole || cuts.some((x) => opens(base, sectionOf(x.solid) as Region))
   const used = open ? cuts : []
   const region = carve(
     base,

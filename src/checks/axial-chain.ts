@@ -1,8 +1,8 @@
 import { contributionsOf, marginsOf } from '../quantity/margins.ts'
 import { add, combine, exact, least, most, type Quantity, sub } from '../quantity/quantity.ts'
 import type { Contact, Part } from '../resolve/assembly.ts'
-import { nestJob } from '../sled/job.ts'
-import { pocketSpan } from '../sled/nests/cell-pocket.ts'
+import { nestJob, sledJob } from '../sled/job.ts'
+import { pocketSpan } from '../sled/nests/round-nest.ts'
 import { type Finding, finding } from './finding.ts'
 import { reading } from './fixes.ts'
 import { mm } from './words.ts'
@@ -44,7 +44,7 @@ function chains(world: World): Chain[] {
 function stopsOf(world: World, cell: Part): { rear: Quantity; blade: Quantity; error: Quantity } {
   const sled = world.assembly.sleds.find((s) => s.id === cell.sled)
   if (!sled) return { rear: cell.ends.rear, blade: exact(cell.ends.blade.nominal), error: exact(0) }
-  const { z0, z1 } = pocketSpan(nestJob(world.assembly, sled, cell))
+  const { z0, z1 } = pocketSpan(nestJob(sledJob(world.assembly, sled), cell))
   return { rear: exact(z0), blade: exact(z1), error: sled.print.error }
 }
 

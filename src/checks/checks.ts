@@ -1,4 +1,5 @@
 import { axialChain } from './axial-chain.ts'
+import { buildable } from './buildable.ts'
 import { clearance } from './clearance.ts'
 import { fittedAfter } from './fitted-after.ts'
 import { nestFit } from './nest-fit.ts'
@@ -20,4 +21,5 @@ export const checks: readonly Check[] = [
   fittedAfter,
   wireChannel,
   sledWall,
+  buildable,
 ]

@@ -2,7 +2,7 @@ import { contributionsOf, marginsOf } from '../quantity/margins.ts'
 import { combine, exact, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import type { Part } from '../resolve/assembly.ts'
 import { fitClassOf, nestGap } from '../sled/fit.ts'
-import { nestJob } from '../sled/job.ts'
+import { nestJob, sledJob } from '../sled/job.ts'
 import { contactRoom } from './contact-room.ts'
 import { type Finding, finding } from './finding.ts'
 import { reading } from './fixes.ts'
@@ -24,7 +24,7 @@ export const nestFit: Check = {
 
 function judged(world: World, sledId: string, part: Part): Finding {
   const sled = world.assembly.sleds.find((s) => s.id === sledId) as World['assembly']['sleds'][number]
-  const job = nestJob(world.assembly, sled, part)
+  const job = nestJob(sledJob(world.assembly, sled), part)
   const fit = fitClassOf(job)
   const gap = nestGap(job)
   // Diametral, as the classes are: the nest is drawn around the largest part, and each of its two faces may stand in.

@@ -4,7 +4,8 @@ import type { Body } from '../body/body.ts'
 import { marginsOf, contributionsOf as shareOf } from '../quantity/margins.ts'
 import { add, combine, exact, type Quantity } from '../quantity/quantity.ts'
 import type { Bundle, Sled } from '../resolve/assembly.ts'
-import { contentRegions } from '../sled/nests/wire-channel.ts'
+import { contentRegions } from '../sled/contents.ts'
+import { sledJob } from '../sled/job.ts'
 import { type Finding, finding } from './finding.ts'
 import { reading } from './fixes.ts'
 import { type Demand, tightest } from './group.ts'
@@ -97,7 +98,7 @@ function passes(world: World, sled: Sled, c: Channel): Finding[] {
   const t = tightest(contents.map((o): Demand => ({ a: body, b: o, limit: 0 })))
   if (!t) return []
   const R = Math.min(...sled.pieces.map((p) => p.radius))
-  const widest = t.margins.worst < 0 ? widestChannel(R, contentRegions(world.assembly, sled)) : undefined
+  const widest = t.margins.worst < 0 ? widestChannel(R, contentRegions(sledJob(world.assembly, sled))) : undefined
   return [
     finding({
       id: `wire-channel:${c.id}:past`,

@@ -2,6 +2,7 @@ import type { Plan } from '../../geometry/plan/plan.ts'
 import type { Body } from '../body/body.ts'
 import type { Assembly, Sled, State } from '../resolve/assembly.ts'
 import { sledBodies } from '../sled/envelope.ts'
+import type { SledFault } from '../sled/job.ts'
 import { planSled } from '../sled/plan-sled.ts'
 import type { Finding, NotChecked } from './finding.ts'
 
@@ -9,6 +10,8 @@ import type { Finding, NotChecked } from './finding.ts'
 export interface World {
   readonly assembly: Assembly
   readonly plans: ReadonlyMap<string, Plan>
+  /** What of a sled cannot be built as asked. */
+  readonly faults: ReadonlyMap<string, readonly SledFault[]>
   /** The outside of each sled as bodies. */
   readonly outsides: ReadonlyMap<string, readonly Body[]>
   /** The states to look at. */
@@ -28,12 +31,12 @@ export interface Check {
 
 /** The world of an assembly; `state` narrows it to one state. */
 export function worldOf(assembly: Assembly, state?: string): World {
-  const plans = new Map(assembly.sleds.map((s) => [s.id, planSled(assembly, s)]))
-  const outsides = new Map(assembly.sleds.map((s) => [s.id, sledBodies(s, plans.get(s.id) as Plan)]))
+  const planned = assembly.sleds.map((sled) => ({ sled, ...planSled(assembly, sled) }))
   return {
     assembly,
-    plans,
-    outsides,
+    plans: new Map(planned.map((p) => [p.sled.id, p.plan])),
+    faults: new Map(planned.map((p) => [p.sled.id, p.faults])),
+    outsides: new Map(planned.map((p) => [p.sled.id, [...sledBodies(p.sled, p.plan), ...p.hardware]])),
     states: state === undefined ? assembly.states : assembly.states.filter((s) => s.id === state),
   }
 }

@@ -54,8 +54,8 @@ export function trySled(kernel: Kernel, assembly: Assembly, sledId: string, face
         'Name one of the sleds.',
       ),
     )
-  const plan = planSled(assembly, sled)
-  const problems: Problem[] = []
+  const { plan, faults } = planSled(assembly, sled)
+  const problems: Problem[] = faults.map((f) => f.problem)
   const bodies = plan.bodies.flatMap((body): PrintedBody[] => {
     const built = buildBody(kernel, body, facets)
     if (!built.ok) {
@@ -72,7 +72,7 @@ export function trySled(kernel: Kernel, assembly: Assembly, sledId: string, face
       )
       return []
     }
-    const report = gate(built.mesh, { shells: 1, bounds: planBounds(body) })
+    const report = gate(built.mesh, { shells: 1, bounds: planBounds(body), leastWall: sled.print.leastWall })
     problems.push(
       ...report.faults.map((fault) =>
         problem('solid-failed', `sleds/${sled.id}`, fault, 'one closed body of the planned size', hint(fault)),

@@ -58,7 +58,7 @@ export function crossSectionView(
   const inTheWay = assembly.intrusions.map((i) => i.body).filter(here)
   const items = assembly.sleds.map((sled) => ({
     sled,
-    items: planSled(assembly, sled).bodies.flatMap((b) => b.items),
+    items: planSled(assembly, sled).plan.bodies.flatMap((b) => b.items),
   }))
   const carried = Math.max(0, ...items.map(({ items: list }) => reachOf(sledRegionAt(list, z))))
   const passers = passing(assembly, z).filter(({ region }) => reachOf(region) > carried)

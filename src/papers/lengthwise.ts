@@ -78,7 +78,7 @@ export function lengthwiseView(
       z1: sled.ends.blade.nominal,
       radius: Math.max(0, ...sled.pieces.map((p) => p.radius), ...sled.rings.map((r) => r.radius)),
       ...sledSection(
-        planSled(assembly, sled).bodies.flatMap((b) => b.items),
+        planSled(assembly, sled).plan.bodies.flatMap((b) => b.items),
         theta,
       ),
     })),

@@ -81,6 +81,8 @@ export interface Sled {
   readonly rings: readonly SledRing[]
   readonly print: PrintProcess
   readonly clocking: Quantity | undefined
+  /** Heights typed inside the sled, by path (`sleds/main/splits/a/z`): drawn numbers. */
+  readonly drawn: ReadonlyMap<string, number>
 }
 
 export interface SledPiece {

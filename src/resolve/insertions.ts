@@ -116,22 +116,3 @@ export function sectionsDuring(i: Insertion, sections: readonly Section[]): Sect
       : s.ends.blade.nominal <= i.opening + sameHeight,
   )
 }
-
-/** Least bore radius at the worst end between the mouth and a height; undefined where a step on the way is not measured. */
-export function throatRadius(
-  i: Insertion,
-  sections: readonly Section[],
-  to: number,
-  radiusOf: (q: NonNullable<Section['steps'][number]['r0']>) => number,
-): number | undefined {
-  const [z0, z1] = i.heading === 'blade' ? [i.opening, to] : [to, i.opening]
-  let least = Number.POSITIVE_INFINITY
-  for (const s of sectionsDuring(i, sections)) {
-    for (const step of s.steps) {
-      if (step.kind === 'solid' || step.z1.nominal <= z0 + sameHeight || step.z0.nominal >= z1 - sameHeight) continue
-      if (!step.r0 || !step.r1) return undefined
-      least = Math.min(least, radiusOf(step.r0), radiusOf(step.r1))
-    }
-  }
-  return Number.isFinite(least) ? least : undefined
-}

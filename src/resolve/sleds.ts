@@ -1,15 +1,13 @@
 import type { PartInput } from '../project/schema/part.ts'
+import type { ZPlaceInput } from '../project/schema/place.ts'
 import type { SledInput } from '../project/schema/sled.ts'
 import { exact, least, most, type Quantity } from '../quantity/quantity.ts'
-import type { Insertion, PrintProcess, Sled, SledPiece, SledRing } from './assembly.ts'
+import type { Insertion, PrintProcess, Sled } from './assembly.ts'
 import { type Context, limitOf, wrong } from './context.ts'
 import type { Ends, Heights } from './heights.ts'
-import { throatRadius } from './insertions.ts'
 import type { Section } from './metal.ts'
 import { quantityOf } from './quantity.ts'
-
-/** A sled's diameter is drawn in steps of this, rounded towards the loose side, mm. */
-const step = 0.1
+import { outsideOf } from './sled-outside.ts'
 
 /** Tells each sled where it lies: where it says so, else around the parts on it, with its end walls. */
 export function placeSleds(ctx: Context, heights: Heights, partsOn: (sled: string) => readonly PartInput[]): void {
@@ -72,7 +70,7 @@ function contentsEnds(
   }
 }
 
-/** The sled's outside: typed pieces, a typed diameter, or what the way in leaves at the worst, less clearance and print error. */
+/** A sled with its outside and all its typed heights as drawn numbers. */
 export function resolveSled(
   ctx: Context,
   heights: Heights,
@@ -84,95 +82,34 @@ export function resolveSled(
   const path = `sleds/${s.id}`
   const ends = heights.ends(path, path)
   if (!ends) return undefined
-  const pieces =
-    s.bodies && s.bodies.length > 0 ? typedPieces(ctx, heights, s) : onePiece(ctx, s, ends, sections, insertions, print)
-  if (!pieces) return undefined
-  const rings = (s.rings ?? []).flatMap((r): SledRing[] => {
-    const at = heights.place(r.z, `${path}/rings/${r.id}/z`, true)
-    const d = quantityOf(ctx, r.diameter, { path: `${path}/rings/${r.id}/diameter`, as: 'outside' })
-    if (!at || !d) return []
-    const z0 = at.nominal - (r.face === 'blade' ? r.length : r.face === 'middle' ? r.length / 2 : 0)
-    return [{ id: r.id, z0, z1: z0 + r.length, radius: d.nominal / 2 }]
-  })
+  const own = insertions.filter((i) => i.moves === path)
+  const outside = outsideOf({ ctx, heights, input: s, ends, sections, insertions: own, print })
+  if (!outside) return undefined
   const clocking =
     s.clocking === undefined
       ? undefined
       : quantityOf(ctx, s.clocking, { path: `${path}/clocking`, as: 'offset', min: 0, max: 180 })
-  return { id: s.id, name: s.name ?? s.id, input: s, ends, pieces, rings, print, clocking }
+  const drawn = drawnHeights(heights, s)
+  return { id: s.id, name: s.name ?? s.id, input: s, ends, ...outside, print, clocking, drawn }
 }
 
-function typedPieces(ctx: Context, heights: Heights, s: SledInput): SledPiece[] | undefined {
-  const list = (s.bodies ?? []).map((b, i): SledPiece | undefined => {
-    const path = `sleds/${s.id}/bodies/${i}`
-    const [from, to] = [heights.place(b.from, `${path}/from`, true), heights.place(b.to, `${path}/to`, true)]
-    const d = quantityOf(ctx, b.diameter, { path: `${path}/diameter`, as: 'outside' })
-    if (!from || !to || !d) return undefined
-    if (to.nominal - from.nominal < 0.1)
-      return wrong(
-        ctx,
-        'contradiction',
-        `${path}/to`,
-        to.nominal,
-        `more than from, ${from.nominal}`,
-        'Swap them, or correct one.',
-      )
-    return {
-      z0: from.nominal,
-      z1: to.nominal,
-      radius: d.nominal / 2,
-      how: 'typed',
-      path: `${path}/diameter`,
-      source: 'typed',
+/** Every height typed inside the sled, by its path: where it is drawn. */
+function drawnHeights(heights: Heights, s: SledInput): ReadonlyMap<string, number> {
+  const found = new Map<string, number>()
+  const lists = ['bulkheads', 'discs', 'keys', 'towers', 'splits', 'marks', 'channels', 'windows'] as const
+  for (const list of lists) {
+    for (const record of (s[list] ?? []) as readonly {
+      id: string
+      z?: ZPlaceInput
+      from?: ZPlaceInput
+      to?: ZPlaceInput
+    }[]) {
+      for (const field of ['z', 'from', 'to'] as const) {
+        const path = `sleds/${s.id}/${list}/${record.id}/${field}`
+        const at = record[field] === undefined ? undefined : heights.place(record[field], path, true)
+        if (at) found.set(path, at.nominal)
+      }
     }
-  })
-  return list.every((p) => p !== undefined) ? (list as SledPiece[]) : undefined
-}
-
-function onePiece(
-  ctx: Context,
-  s: SledInput,
-  ends: Ends,
-  sections: readonly Section[],
-  insertions: readonly Insertion[],
-  print: PrintProcess,
-): SledPiece[] | undefined {
-  const [z0, z1] = [ends.rear.nominal, ends.blade.nominal]
-  const path = `sleds/${s.id}/diameter`
-  if (s.diameter !== undefined) {
-    const d = quantityOf(ctx, s.diameter, { path, as: 'outside' })
-    return d && [{ z0, z1, radius: d.nominal / 2, how: 'typed', path, source: 'typed' }]
   }
-  const radii = insertions
-    .filter((i) => i.moves === `sleds/${s.id}`)
-    .map((i) => throatRadius(i, sections, i.heading === 'blade' ? z1 : z0, least))
-  if (radii.some((r) => r === undefined) || radii.length === 0) {
-    ctx.missing.push({
-      path,
-      what: 'diameter of the sled',
-      hint: 'Measure every bore on its way in, or type a diameter.',
-      of: `sleds/${s.id}`,
-    })
-    return undefined
-  }
-  const room = Math.min(...(radii as number[])) - limitOf(ctx, 'clearance') - most(print.error)
-  const d = Math.floor((2 * room + 1e-9) / step) * step
-  if (!(d > 2))
-    return wrong(
-      ctx,
-      'does-not-fit',
-      path,
-      `${(2 * room).toFixed(2)} mm left`,
-      'more than 2 mm',
-      'The bore on the way in is too narrow for any sled. Read it again.',
-    )
-  return [
-    {
-      z0,
-      z1,
-      radius: Number(d.toFixed(6)) / 2,
-      how: 'default',
-      path,
-      source: `narrowest bore on the way in at its worst, less clearance ${limitOf(ctx, 'clearance')} and print error ${most(print.error)} each side, rounded down to ${step}`,
-    },
-  ]
+  return found
 }

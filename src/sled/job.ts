@@ -1,26 +1,52 @@
-import type { NestInput } from '../project/schema/sled.ts'
+import { type Problem, problem } from '../problem/problem.ts'
+import type { NestInput } from '../project/schema/nest.ts'
 import { most } from '../quantity/quantity.ts'
 import type { Assembly, Part, Sled } from '../resolve/assembly.ts'
 import type { ThresholdId } from '../resolve/thresholds.ts'
 
-/** What a nest sees: the sled, all that is known of the hilt, and the part it is for. */
-export interface NestJob {
+/** What every piece of a sled's plan sees; faults gather what cannot be built as asked. */
+export interface SledJob {
   readonly assembly: Assembly
   readonly sled: Sled
+  /** Parts that go in with the sled. */
+  readonly parts: readonly Part[]
+  readonly faults: SledFault[]
+}
+
+/** What cannot be built as asked, and by how much, mm or degrees. */
+export interface SledFault {
+  readonly problem: Problem
+  readonly lack: number
+}
+
+/** What a nest sees besides: its part, and what the person typed for it. */
+export interface NestJob extends SledJob {
   readonly part: Part
-  /** What the person typed for this part's nest. */
   readonly typed: NestInput | undefined
   /** Where a dimension of this nest is typed: `sleds/main/nests/parts/cell/gap`. */
   readonly path: (field: string) => string
 }
 
-export function nestJob(assembly: Assembly, sled: Sled, part: Part): NestJob {
-  const typed = sled.input.nests?.find((n) => n.part === part.id)
-  return { assembly, sled, part, typed, path: (field) => `sleds/${sled.id}/nests/${part.id}/${field}` }
+export function sledJob(assembly: Assembly, sled: Sled): SledJob {
+  const parts = assembly.parts.filter((p) => p.sled === sled.id && p.goesIn === 'with-sled')
+  return { assembly, sled, parts, faults: [] }
+}
+
+export function nestJob(job: SledJob, part: Part): NestJob {
+  const typed = job.sled.input.nests?.find((n) => n.part === part.id)
+  return { ...job, part, typed, path: (field) => `sleds/${job.sled.id}/nests/${part.id}/${field}` }
+}
+
+/** A dimension nothing can be built from: the parameter, the value got, and the nearest that works; `lack` is how far it is off. */
+export function cannot(job: SledJob, path: string, got: string, limit: string, hint: string, lack: number): void {
+  job.faults.push({ problem: problem('does-not-fit', path, got, limit, hint), lack: Math.abs(lack) })
 }
 
 export const setting = (job: { readonly assembly: Assembly }, id: ThresholdId): number =>
   job.assembly.thresholds[id].value
+
+/** Length left over at each end of a closed nest, so that the part goes in at the print error's worst, mm. */
+export const axialSlack = (job: SledJob): number => setting(job, 'axial-gap') / 2 + most(job.sled.print.error)
 
 /** Largest radius of the sled beside a stretch of the axis, mm. */
 export function outerRadius(sled: Sled, z0: number, z1: number): number {
@@ -29,8 +55,17 @@ export function outerRadius(sled: Sled, z0: number, z1: number): number {
   return Math.max(0, ...beside, ...rings)
 }
 
-/** Room drawn beyond each end of a part in a closed nest, mm: half the gap that shall be left, and the print error. */
-export const axialSlack = (job: NestJob): number => setting(job, 'axial-gap') / 2 + most(job.sled.print.error)
+/** Least radius of the sled's body beside a stretch of the axis, mm. */
+export function innerRadius(sled: Sled, z0: number, z1: number): number {
+  const beside = sled.pieces.filter((p) => p.z1 > z0 && p.z0 < z1).map((p) => p.radius)
+  return beside.length > 0 ? Math.min(...beside) : Math.min(...sled.pieces.map((p) => p.radius))
+}
+
+/** A height typed inside the sled: where it is drawn. */
+export const drawnAt = (sled: Sled, list: string, id: string, field: 'z' | 'from' | 'to'): number | undefined =>
+  sled.drawn.get(`sleds/${sled.id}/${list}/${id}/${field}`)
 
 /** How far past the outside a cut goes on, so that it leaves no skin, mm. */
 export const beyond = 1
+/** Pieces that are one reach into each other by this much, so that no two faces merely touch, mm. */
+export const overlap = 0.05

@@ -1,8 +1,81 @@
-import type { Plan } from '../../geometry/plan/plan.ts'
+import type { Plan, PlanBody, PlanItem } from '../../geometry/plan/plan.ts'
+import { planSpan } from '../../geometry/plan/plan.ts'
+import type { Body } from '../body/body.ts'
 import type { Assembly, Sled } from '../resolve/assembly.ts'
-import { fullCage } from './full-cage.ts'
+import { discsOnRods } from './constructions/discs-on-rods.ts'
+import { fullCage } from './constructions/full-cage.ts'
+import { openCradle } from './constructions/open-cradle.ts'
+import { bulkheadItems } from './features/bulkheads.ts'
+import { keyItems } from './features/keys.ts'
+import { markItems } from './features/marks.ts'
+import { rodBodies, rodItems, rodsOf } from './features/rods.ts'
+import { splitBodies } from './features/splits.ts'
+import { towerItems } from './features/towers.ts'
+import { type SledFault, type SledJob, sledJob } from './job.ts'
+import { windowItems } from './nests/window.ts'
+import { wireChannels } from './nests/wire-channel.ts'
 
-/** The plan of one sled: solids to add and to cut, each naming who asked for it. Same assembly, same plan. */
-export function planSled(assembly: Assembly, sled: Sled): Plan {
-  return { id: sled.id, name: sled.name, bodies: [{ id: sled.id, name: sled.name, items: fullCage(assembly, sled) }] }
+export interface SledPlan {
+  readonly plan: Plan
+  /** What is bought and moves with the sled: rods. */
+  readonly hardware: readonly Body[]
+  /** What cannot be built as asked: the parameter, the value got, and the nearest that works. */
+  readonly faults: readonly SledFault[]
+}
+
+/**
+ * The plan of one sled: solids to add and to cut, each naming who asked for it. Same assembly, same plan. With faults
+ * the plan is still there to be looked at, but no file may be made of it.
+ */
+export function planSled(assembly: Assembly, sled: Sled): SledPlan {
+  const job = sledJob(assembly, sled)
+  const bare = bodiesOf(job)
+  const nests = uniqueCuts(bare)
+  const windows = windowItems(job)
+  const rods = rodsOf(job, nests)
+  const holes = [...windows, ...rodItems(job, rods)]
+  const ways = [...holes, ...wireChannels(job, [...nests, ...holes])]
+  const bodies = bare.map((b) => throughAll(b, ways))
+  const pieces = bodies.flatMap((b) => splitBodies(job, b))
+  const marked =
+    sled.input.construction === 'discs-on-rods'
+      ? pieces
+      : pieces.map((b) => ({ ...b, items: [...b.items, ...within(b, markItems(job, b.items))] }))
+  return { plan: { id: sled.id, name: sled.name, bodies: marked }, hardware: rodBodies(job, rods), faults: job.faults }
+}
+
+function bodiesOf(job: SledJob): PlanBody[] {
+  const { sled } = job
+  if (sled.input.construction === 'discs-on-rods') return discsOnRods(job)
+  const body = sled.input.construction === 'open-cradle' ? openCradle(job) : fullCage(job)
+  return [
+    { id: sled.id, name: sled.name, items: [...body, ...keyItems(job), ...towerItems(job), ...bulkheadItems(job)] },
+  ]
+}
+
+/** What all bodies together cut, each item once. */
+function uniqueCuts(bodies: readonly PlanBody[]): PlanItem[] {
+  return [...new Map(bodies.flatMap((b) => b.items.filter((x) => x.op === 'cut')).map((x) => [x.id, x])).values()]
+}
+
+/** Windows and the ways for wires and rods, cut last of all so that no wall put in later closes them. */
+function throughAll(body: PlanBody, ways: readonly PlanItem[]): PlanBody {
+  const late = body.items.some((x) => x.stage === 2)
+  const cuts = ways.filter((x) => meets(x, body))
+  return { ...body, items: [...body.items, ...cuts.map((x): PlanItem => (late ? { ...x, stage: 2 } : x))] }
+}
+
+function meets(x: PlanItem, body: PlanBody): boolean {
+  const spans = body.items.filter((o) => o.op === 'add').map((o) => planSpan(o.solid))
+  const { z0, z1 } = planSpan(x.solid)
+  return spans.some((s) => s.z1 > z0 && s.z0 < z1)
+}
+
+/** A mark belongs to the piece it lies on as a whole. */
+function within(body: PlanBody, marks: readonly PlanItem[]): PlanItem[] {
+  const cuts = body.items.filter((x) => x.nest === 'split').map((x) => planSpan(x.solid))
+  return marks.filter((m) => {
+    const { z0, z1 } = planSpan(m.solid)
+    return cuts.every((c) => z1 <= c.z0 || z0 >= c.z1)
+  })
 }

@@ -1,23 +1,11 @@
 import { z } from 'zod'
+import { nest } from './nest.ts'
 import { fitClass } from './part.ts'
 import { end, id, ref, zPlace } from './place.ts'
 import { quantity } from './quantity.ts'
+import { bulkhead, construction, disc, key, mark, outsideForm, rod, split, tower } from './sled-features.ts'
 
 const number = z.number({ error: 'a number§Give a plain number in mm or degrees.' })
-
-/** What a part's own nest is to look like, where it shall differ from the default. All mm or degrees. */
-export const nest = z.looseObject({
-  part: ref,
-  fit: fitClass.optional(),
-  /** One-sided gap between part and nest. */
-  gap: number.optional(),
-  /** Clock angle of the open side, and its width; 0 for closed. */
-  opening: number.optional(),
-  openingWidth: number.optional(),
-  wall: number.optional(),
-  lip: number.optional(),
-  depth: number.optional(),
-})
 
 export const channel = z.looseObject({
   id,
@@ -58,7 +46,22 @@ export const sled = z.looseObject({
   name: z.string().max(120).optional(),
   note: z.string().max(2000).optional(),
   hilt: id.optional(),
-  construction: z.enum(['full-cage']).optional(),
+  construction: construction.optional(),
+  /** Outside: one width, stepped to follow the way in, or slim with end rings. */
+  outside: outsideForm.optional(),
+  /** A slim body is so much narrower than its rings, on each side. */
+  slimBy: number.optional(),
+  ringLength: number.optional(),
+  bulkheads: z.array(bulkhead).max(50).optional(),
+  discs: z.array(disc).max(50).optional(),
+  rods: z.array(rod).max(20).optional(),
+  keys: z.array(key).max(20).optional(),
+  towers: z.array(tower).max(20).optional(),
+  splits: z.array(split).max(10).optional(),
+  marks: z.array(mark).max(20).optional(),
+  /** Engrave + and − at the cells, an arrow towards the blade and the revision. */
+  standardMarks: z.boolean().optional(),
+  revision: z.string().max(12).optional(),
   from: zPlace.optional(),
   to: zPlace.optional(),
   diameter: quantity.optional(),
@@ -98,6 +101,6 @@ export const insertion = z.looseObject({
   lateral: z.enum(['axis', 'floats']).optional(),
 })
 
+export type { NestInput } from './nest.ts'
 export type SledInput = z.infer<typeof sled>
-export type NestInput = z.infer<typeof nest>
 export type InsertionInput = z.infer<typeof insertion>

@@ -1,115 +1,144 @@
-import type { PlanItem } from '../../../geometry/plan/plan.ts'
+import type { Dimension, PlanItem } from '../../../geometry/plan/plan.ts'
 import type { Box } from '../../body/body.ts'
 import { combine, least, most, type Quantity } from '../../quantity/quantity.ts'
 import { derived, dimension } from '../dimensions.ts'
 import { nestGap } from '../fit.ts'
-import { axialSlack, beyond, type NestJob, outerRadius } from '../job.ts'
+import { axialSlack, beyond, cannot, type NestJob, outerRadius } from '../job.ts'
+import { blockFacing, seenFacing } from '../round.ts'
+
+const source = 'common practice, no source'
+/** How long the lips are at each end of the board, mm, and how wide the notch to lift it by. */
+const lipLength = 6
 
 /**
- * A shelf for a flat part: cut from its lowest board face outwards along the way it faces, so that it is laid in from
- * outside. Under the board's edges a rail stays; what stands on the underside gets its own room between the rails.
+ * A shelf for a flat part, cut from the board's underside outwards, so that it is laid in from outside. Rails stay
+ * under its edges; what stands on the underside gets its own room; lips over the edges of a bare board keep it in, and
+ * a notch at its end lets a fingernail under the board, not under a component.
  */
 export function boardShelf(job: NestJob, nest = 'board shelf'): PlanItem[] {
   const { part, sled, typed } = job
   const gap = nestGap(job)
-  const rail = dimension('rail', typed?.lip, 1.2, job.path('lip'), 'common practice, no source')
+  const rail = dimension('rail', typed?.rail, 1.2, job.path('rail'), source)
+  const lip = dimension('lip', typed?.lip, 0, job.path('lip'), '0.4 to 0.6 where typed: from memory')
+  const lift = dimension('lift notch', typed?.liftNotch, 0, job.path('liftNotch'), 'none')
   const slack = axialSlack(job)
   const [z0, z1] = [least(part.ends.rear) - slack, most(part.ends.blade) + slack]
-  const facing = part.across.facing
-  const half = most(part.extent.halfU) + gap.value
-  const floor = undersides(job)
-  const top = outerRadius(sled, z0, z1) + beyond
-  const width = derived('shelf width', 2 * half, job.path('gap'), 'largest part plus gap on both sides')
-  const dimensions = [gap, width, rail]
-  const base = { by: part.id, nest, op: 'cut' as const, dimensions }
-  const across = acrossOf(job)
-  const slab = (id: string, from: number, to: number, w: number): PlanItem => {
-    const v = (from + to) / 2
-    const [c, s] = [Math.cos((facing * Math.PI) / 180), Math.sin((facing * Math.PI) / 180)]
-    return {
-      ...base,
-      id,
-      solid: {
-        shape: 'box',
-        x: v * c - across * s,
-        y: v * s + across * c,
-        z0,
-        z1,
-        width: w,
-        height: to - from,
-        facing,
-      },
-    }
+  const width = derived(
+    'shelf width',
+    2 * (most(part.extent.halfU) + gap.value),
+    job.path('gap'),
+    'largest part plus gap on both sides',
+  )
+  const plate = plateOf(job, gap)
+  const rest = { op: 'cut' as const, by: part.id, nest, dimensions: [gap, width, rail, lip, lift] }
+  const top = Math.max(outerRadius(sled, z0, z1) + beyond, plate.top + 1)
+  const cut = (id: string, v0: number, v1: number, w: number, a: number, b: number, aside = plate.aside): PlanItem => ({
+    ...rest,
+    id: `${part.id}/${id}`,
+    solid: blockFacing(plate.facing, aside, v0, v1, w, a, b),
+  })
+  const items = [cut('shelf', plate.bottom, top, width.value, z0, z1), ...keepOuts(job, gap, plate, cut)]
+  if (lip.value > 0) items.push(...lips(job, { lip, gap, rail, width, plate, z0, z1, rest }))
+  if (lift.value > 0) {
+    const room = { a: z1 - 0.05, b: z1 + 3 }
+    items.push(cut('lift-notch', plate.bottom - 1, top, Math.min(lift.value, width.value), room.a, room.b))
   }
-  const items = [slab(`${part.id}/shelf`, floor.plate, top, 2 * half)]
-  const under = 2 * (half - gap.value - rail.value)
-  if (floor.lowest < floor.plate - 0.05 && under > 0.5)
-    items.push(slab(`${part.id}/under`, floor.lowest, floor.plate + 0.05, under))
-  return [...items, ...roomBeyondRails(job, gap.value, Math.max(0, under / 2), floor.plate, base)]
+  return items
 }
 
-/** What stands on the underside where a rail would be takes its place: a recess as large as it may be, plus gap. */
-function roomBeyondRails(
-  job: NestJob,
-  gap: number,
-  under: number,
-  plate: number,
-  base: Pick<PlanItem, 'by' | 'nest' | 'op' | 'dimensions'>,
-): PlanItem[] {
-  const { facing } = job.part.across
-  const [c, s] = [Math.cos((facing * Math.PI) / 180), Math.sin((facing * Math.PI) / 180)]
+interface Plate {
+  readonly facing: number
+  readonly aside: number
+  /** Underside of the board, less the gap; upper side, plus the gap. */
+  readonly bottom: number
+  readonly top: number
+}
+
+function plateOf(job: NestJob, gap: Dimension): Plate {
+  const { part } = job
+  const facing = part.across.facing
+  const { v, aside } = seenFacing({ x: part.across.x.nominal, y: part.across.y.nominal }, facing)
+  const first = part.bodies[0]?.shape
+  if (first?.kind !== 'box') {
+    const half = most(part.extent.halfV) + gap.value
+    return { facing, aside, bottom: v - half, top: v + half }
+  }
+  const [bottom, top] = [face(first, facing, first.halfHeight, -1), face(first, facing, first.halfHeight, 1)]
+  return { facing, aside, bottom: least(bottom) - gap.value, top: most(top) + gap.value }
+}
+
+type Cut = (id: string, v0: number, v1: number, w: number, a: number, b: number, aside?: number) => PlanItem
+
+/** Room for each thing that stands on the underside, as large as it may be, in the rails too where it must. */
+function keepOuts(job: NestJob, gap: Dimension, plate: Plate, cut: Cut): PlanItem[] {
   const slack = axialSlack(job)
-  const middle = acrossOf(job)
-  return job.part.bodies.flatMap(({ id, shape }): PlanItem[] => {
-    if (shape.kind !== 'box') return []
-    const left = least(along(shape, -s, c, shape.halfWidth, -1)) - gap
-    const right = most(along(shape, -s, c, shape.halfWidth, 1)) + gap
-    const bottom = least(along(shape, c, s, shape.halfHeight, -1)) - gap
-    if (bottom > plate - 1e-6 || (left > middle - under && right < middle + under)) return []
-    const [u, v, top] = [(left + right) / 2, (bottom + plate + 0.05) / 2, plate + 0.05]
-    return [
-      {
-        ...base,
-        id: `${id}/room`,
-        solid: {
-          shape: 'box',
-          x: v * c - u * s,
-          y: v * s + u * c,
-          z0: least(shape.z0) - slack,
-          z1: most(shape.z1) + slack,
-          width: right - left,
-          height: top - bottom,
-          facing,
-        },
-      },
-    ]
+  return job.part.bodies.slice(1).flatMap((b, i): PlanItem[] => {
+    if (b.shape.kind !== 'box') return []
+    const s: Box = b.shape
+    const lowest = least(face(s, plate.facing, s.halfHeight, -1)) - gap.value
+    if (lowest >= plate.bottom - 0.01) return []
+    const left = least(face(s, plate.facing + 90, s.halfWidth, -1)) - gap.value
+    const right = most(face(s, plate.facing + 90, s.halfWidth, 1)) + gap.value
+    const [z0, z1] = [least(s.z0) - slack, most(s.z1) + slack]
+    return [cut(`keep-out-${i + 1}`, lowest, plate.bottom + 0.05, right - left, z0, z1, (left + right) / 2)]
   })
 }
 
-/** Where a face of a box lies along a direction of the cross-section. */
-function along(b: Box, u: number, v: number, half: Quantity, side: 1 | -1): Quantity {
+/** How far a face of a box lies out along a clock angle, with all that is not known of it. */
+function face(b: Box, theta: number, half: Quantity, side: 1 | -1): Quantity {
+  const [c, s] = [Math.cos((theta * Math.PI) / 180), Math.sin((theta * Math.PI) / 180)]
   return combine([
-    [b.x, u],
-    [b.y, v],
+    [b.x, c],
+    [b.y, s],
     [half, side],
   ])
 }
 
-/** Distance of the part's middle from the plane through the axis along its facing, mm. */
-function acrossOf(job: NestJob): number {
-  const { across } = job.part
-  const a = (across.facing * Math.PI) / 180
-  return -across.x.nominal * Math.sin(a) + across.y.nominal * Math.cos(a)
+interface LipAsk {
+  readonly lip: Dimension
+  readonly gap: Dimension
+  readonly rail: Dimension
+  readonly width: Dimension
+  readonly plate: Plate
+  readonly z0: number
+  readonly z1: number
+  readonly rest: Omit<PlanItem, 'id' | 'solid'>
 }
 
-/** Heights along the facing: where the board itself begins, and the lowest thing under it. Gap below both. */
-function undersides(job: NestJob): { plate: number; lowest: number } {
-  const { part } = job
-  const a = (part.across.facing * Math.PI) / 180
-  const bottoms = part.bodies.flatMap(({ shape }) =>
-    shape.kind === 'box' ? [least(along(shape, Math.cos(a), Math.sin(a), shape.halfHeight, -1))] : [],
+/** Short lips over both long edges at both ends: they stand where the shelf was cut, so they come in the second stage. */
+function lips(job: NestJob, a: LipAsk): PlanItem[] {
+  const most = a.width.value / 2 - 2
+  if (a.lip.value > Math.min(1.5, most)) {
+    cannot(
+      job,
+      a.lip.path,
+      `${a.lip.value} mm`,
+      `at most ${Math.min(1.5, most).toFixed(2)} mm`,
+      '0.4 to 0.6 holds a board and lets it snap in.',
+      a.lip.value - Math.min(1.5, most),
+    )
+    return []
+  }
+  const thick = job.sled.print.leastWall
+  const half = a.width.value / 2
+  return [a.z0, a.z1 - lipLength].flatMap((z, i) =>
+    [-1, 1].map(
+      (side): PlanItem => ({
+        ...a.rest,
+        id: `${job.part.id}/lip-${i + 1}${side < 0 ? 'a' : 'b'}`,
+        op: 'add',
+        stage: 2,
+        nest: 'board lip',
+        solid: blockFacing(
+          a.plate.facing,
+          a.plate.aside + side * (half - a.lip.value / 2 + 0.3),
+          a.plate.top,
+          a.plate.top + thick,
+          a.lip.value + 0.6,
+          z,
+          z + lipLength,
+        ),
+      }),
+    ),
   )
-  const gap = nestGap(job).value
-  const plate = (bottoms[0] ?? 0) - gap
-  return { plate, lowest: Math.min(plate, ...bottoms.map((v) => v - gap)) }
 }

@@ -3,7 +3,7 @@ import type { Body } from '../../body/body.ts'
 import { least, most, type Quantity } from '../../quantity/quantity.ts'
 import type { Assembly, Sled } from '../../resolve/assembly.ts'
 import { dimension } from '../dimensions.ts'
-import { beyond, outerRadius } from '../job.ts'
+import { beyond, drawnAt, outerRadius, type SledJob } from '../job.ts'
 
 type WindowInput = NonNullable<Sled['input']['windows']>[number]
 
@@ -12,7 +12,8 @@ type WindowInput = NonNullable<Sled['input']['windows']>[number]
  * as that reaches at its worst, plus the gap. What is there before the sled goes in needs its way cut through to the
  * sled's leading end; what is fitted after needs room only around itself.
  */
-export function windowItems(assembly: Assembly, sled: Sled): PlanItem[] {
+export function windowItems(job: SledJob): PlanItem[] {
+  const { assembly, sled } = job
   return (sled.input.windows ?? []).flatMap((w) => {
     const found = w.for === undefined ? undefined : target(assembly, w.for)
     const made = found || w.for === undefined ? item(assembly, sled, w, found) : undefined
@@ -85,7 +86,6 @@ function spanOf(
   t: Target | undefined,
   gap: number,
 ): { z0: number; z1: number } {
-  const number = (p: WindowInput['from']): number | undefined => (typeof p === 'number' ? p : undefined)
   const [rear, blade] = [sled.ends.rear.nominal - beyond, sled.ends.blade.nominal + beyond]
   const leading = assembly.insertions.find((i) => i.moves === `sleds/${sled.id}`)?.heading ?? 'blade'
   const around = t ? { z0: t.z0 - gap, z1: t.z1 + gap } : { z0: rear, z1: blade }
@@ -94,7 +94,10 @@ function spanOf(
       ? { z0: around.z0, z1: blade }
       : { z0: rear, z1: around.z1 }
     : around
-  return { z0: number(w.from) ?? through.z0, z1: number(w.to) ?? through.z1 }
+  return {
+    z0: drawnAt(sled, 'windows', w.id, 'from') ?? through.z0,
+    z1: drawnAt(sled, 'windows', w.id, 'to') ?? through.z1,
+  }
 }
 
 function target(assembly: Assembly, ref: string): Target | undefined {

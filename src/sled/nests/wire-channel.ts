@@ -1,33 +1,34 @@
 import type { Dimension, PlanItem } from '../../../geometry/plan/plan.ts'
 import { type Point, polar } from '../../../geometry/region/point.ts'
-import type { Region } from '../../../geometry/region/region.ts'
-import { realise } from '../../body/realise.ts'
-import { at } from '../../quantity/level.ts'
 import { most } from '../../quantity/quantity.ts'
 import type { Assembly, Sled } from '../../resolve/assembly.ts'
 import { along, type Way, wayFor } from '../channel-way.ts'
+import { contentRegions } from '../contents.ts'
 import { derived, dimension } from '../dimensions.ts'
-import { beyond, nestJob } from '../job.ts'
-import { ownEnd } from './speaker-ring.ts'
+import { beyond, drawnAt, nestJob, type SledJob } from '../job.ts'
+import { ownEnd } from './end-cup.ts'
 
 type ChannelInput = NonNullable<Sled['input']['channels']>[number]
 
 /** Straight ways for the wires: as typed, or one where the nests leave room for all bundles together. */
-export function wireChannels(assembly: Assembly, sled: Sled, cuts: readonly PlanItem[]): PlanItem[] {
+export function wireChannels(job: SledJob, cuts: readonly PlanItem[]): PlanItem[] {
+  const { assembly, sled } = job
   const typed = sled.input.channels ?? []
   if (typed.length > 0) return typed.flatMap((c) => typedChannel(sled, c))
   const width = widthNeeded(assembly, sled)
   if (width <= 0) return []
-  const { z0, z1 } = stretch(assembly, sled)
+  const { z0, z1 } = stretch(job)
   const R = Math.min(...sled.pieces.map((p) => p.radius))
   const near = along(cuts, z0, z1)
+  const looksOut = (c: PlanItem) => job.parts.some((p) => p.id === c.by && ownEnd(nestJob(job, p)) !== undefined)
   const way = wayFor({
     R,
     width,
     wall: sled.print.leastWall,
-    cuts: near.filter((c) => !isEndSpeaker(assembly, sled, c.by)),
-    mayOpen: near.filter((c) => isEndSpeaker(assembly, sled, c.by)),
-    contents: contentRegions(assembly, sled),
+    cuts: near.filter((c) => !looksOut(c)),
+    // What looks out of an end may open into the channel: its own wires come through there.
+    mayOpen: near.filter(looksOut),
+    contents: contentRegions(job),
   })
   const path = (field: string) => `sleds/${sled.id}/channels/wires/${field}`
   const dimensions = [
@@ -48,25 +49,11 @@ export function widthNeeded(assembly: Assembly, sled: Sled): number {
   return Math.ceil((bundle + assembly.thresholds['wire-gap'].value + 2 * most(sled.print.error)) * 20 - 1e-6) / 20
 }
 
-/** The cross-sections of everything on the sled, at its largest, whatever its height. */
-export function contentRegions(assembly: Assembly, sled: Sled): Region[] {
-  return assembly.parts
-    .filter((p) => p.sled === sled.id && p.goesIn === 'with-sled' && ownEnd(nestJob(assembly, sled, p)) === undefined)
-    .flatMap((p) => p.bodies.map((b) => realise(b, (q, tight) => (tight === 0 ? q.nominal : at(q, tight, 'worst')))))
-    .flatMap((s) => (s.kind === 'prism' ? [s.region] : []))
-}
-
-/** The air behind an end speaker may open into the channel: its wires come through there. */
-function isEndSpeaker(assembly: Assembly, sled: Sled, id: string): boolean {
-  const part = assembly.parts.find((p) => p.id === id)
-  return part !== undefined && ownEnd(nestJob(assembly, sled, part)) !== undefined
-}
-
-/** The whole sled, but not past a speaker at an end: its own wires come from behind it. */
-function stretch(assembly: Assembly, sled: Sled): { z0: number; z1: number } {
-  let [z0, z1] = [sled.ends.rear.nominal - beyond, sled.ends.blade.nominal + beyond]
-  for (const p of assembly.parts.filter((o) => o.sled === sled.id && o.goesIn === 'with-sled')) {
-    const end = ownEnd(nestJob(assembly, sled, p))
+/** The whole sled, but not past what looks out of an end: its own wires come from behind it. */
+function stretch(job: SledJob): { z0: number; z1: number } {
+  let [z0, z1] = [job.sled.ends.rear.nominal - beyond, job.sled.ends.blade.nominal + beyond]
+  for (const p of job.parts) {
+    const end = ownEnd(nestJob(job, p))
     if (end === 'rear') z0 = Math.max(z0, p.ends.blade.nominal)
     if (end === 'blade') z1 = Math.min(z1, p.ends.rear.nominal)
   }
@@ -86,10 +73,9 @@ function typedChannel(sled: Sled, c: ChannelInput): PlanItem[] {
           'as far out as the wall allows',
         )
       : dimension('channel radius', c.r, c.r, path('r'), '')
-  const number = (p: ChannelInput['from']): number | undefined => (typeof p === 'number' ? p : undefined)
   const span = {
-    z0: number(c.from) ?? sled.ends.rear.nominal - beyond,
-    z1: number(c.to) ?? sled.ends.blade.nominal + beyond,
+    z0: drawnAt(sled, 'channels', c.id, 'from') ?? sled.ends.rear.nominal - beyond,
+    z1: drawnAt(sled, 'channels', c.id, 'to') ?? sled.ends.blade.nominal + beyond,
   }
   return channelItems(
     sled,

@@ -230,7 +230,7 @@ describe('nests', () => {
     const assembly = assemblyOf(job({ parts: parts as never, printer }))
     const [sled] = assembly.sleds
     if (!sled) throw new Error('no sled')
-    return planSled(assembly, sled).bodies.flatMap((b) => b.items)
+    return planSled(assembly, sled).plan.bodies.flatMap((b) => b.items)
   }
   const cell = (diameter: number) => ({
     id: 'cell',
@@ -278,7 +278,7 @@ describe('nests', () => {
       },
       at: { z: 20, across: { x: 2, y: 0 } },
     }
-    const rooms = plan([board]).filter((x) => x.id.endsWith('/room'))
+    const rooms = plan([board]).filter((x) => x.id.includes('/keep-out'))
     expect(rooms).toHaveLength(1)
     // It reaches from y 3.5 to 5.5; the rail stands from 4.8 outwards.
     const box = rooms[0]?.solid

@@ -1,0 +1,32 @@
+import type { Sled } from '../resolve/assembly.ts'
+import { type Finding, finding } from './finding.ts'
+import type { Check, World } from './world.ts'
+
+/** Whether the sled can be built as asked: a nest larger than the body, an arm thinner than a bead, a mouth that closes. */
+export const buildable: Check = {
+  name: 'buildable',
+  title: 'Can be built',
+  what: 'Dimensions no solid can be made from: nests larger than the body, arms thinner than a bead, rods through a part.',
+  run: (world) => world.assembly.sleds.flatMap((sled) => faults(world, sled)),
+}
+
+function faults(world: World, sled: Sled): Finding[] {
+  return (world.faults.get(sled.id) ?? []).map(({ problem, lack }, i) =>
+    finding({
+      id: `buildable:${sled.id}:${i}`,
+      check: 'buildable',
+      title: `${sled.name} cannot be built: ${problem.path.split('/').slice(2).join(' › ')}`,
+      value: -lack,
+      limit: 0,
+      unit: 'mm',
+      margins: { worst: -lack, nominal: -lack, settled: -lack, best: -lack },
+      contributions: [],
+      at: undefined,
+      parts: [`sleds/${sled.id}`],
+      state: 'every state',
+      why: `Got ${problem.got.replaceAll('"', '')}; allowed is ${problem.limit}.`,
+      source: 'the sled’s own geometry',
+      fix: [{ text: problem.hint, path: problem.path }],
+    }),
+  )
+}

@@ -1,0 +1,187 @@
+import type { SledInput } from '../project/schema/sled.ts'
+import { least, most } from '../quantity/quantity.ts'
+import type { Insertion, PrintProcess, SledPiece, SledRing } from './assembly.ts'
+import { type Context, limitOf, wrong } from './context.ts'
+import type { Ends, Heights } from './heights.ts'
+import { sectionsDuring } from './insertions.ts'
+import type { Section } from './metal.ts'
+import { quantityOf } from './quantity.ts'
+
+/** A sled's diameter is drawn in steps of this, rounded towards the loose side, mm. */
+const step = 0.1
+/** A slim body's rings, and how much narrower it is on each side, mm. */
+const usualRing = 5
+const usualSlim = 1.5
+
+export interface OutsideAsk {
+  readonly ctx: Context
+  readonly heights: Heights
+  readonly input: SledInput
+  readonly ends: Ends
+  readonly sections: readonly Section[]
+  /** The moves that take this sled in. */
+  readonly insertions: readonly Insertion[]
+  readonly print: PrintProcess
+}
+
+export interface Outside {
+  readonly pieces: readonly SledPiece[]
+  readonly rings: readonly SledRing[]
+}
+
+/** The sled's outside: typed pieces or diameter, else what the way in leaves; straight, stepped with it, or slim with rings. */
+export function outsideOf(ask: OutsideAsk): Outside | undefined {
+  const rings = typedRings(ask)
+  const { input } = ask
+  if (input.bodies && input.bodies.length > 0) {
+    const pieces = typedPieces(ask)
+    return pieces && { pieces, rings }
+  }
+  const whole = input.diameter === undefined ? stepped(ask) : typedWhole(ask)
+  if (!whole) return undefined
+  if (input.outside === 'slim') return slim(ask, whole, rings)
+  if (input.outside === 'throat') return { pieces: whole, rings }
+  return { pieces: [straight(ask, whole)], rings }
+}
+
+/** One width over the whole length: the least of the steps. */
+function straight({ ends }: OutsideAsk, pieces: readonly SledPiece[]): SledPiece {
+  const narrowest = pieces.reduce((a, b) => (b.radius < a.radius ? b : a))
+  return { ...narrowest, z0: ends.rear.nominal, z1: ends.blade.nominal }
+}
+
+function typedWhole({ ctx, input, ends }: OutsideAsk): SledPiece[] | undefined {
+  const path = `sleds/${input.id}/diameter`
+  const d = quantityOf(ctx, input.diameter, { path, as: 'outside' })
+  return (
+    d && [{ z0: ends.rear.nominal, z1: ends.blade.nominal, radius: d.nominal / 2, how: 'typed', path, source: 'typed' }]
+  )
+}
+
+interface Room {
+  readonly z0: number
+  readonly z1: number
+  readonly room: number
+}
+
+/**
+ * What the way in leaves at each height of the sled: at the narrowest bore it has to pass to get there, at its worst,
+ * less clearance and print error. A wider stretch ends a clearance before the shoulder it must not meet.
+ */
+function stepped({ ctx, input, ends, sections, insertions, print }: OutsideAsk): SledPiece[] | undefined {
+  const path = `sleds/${input.id}/diameter`
+  const away = limitOf(ctx, 'clearance') + most(print.error)
+  const [z0, z1] = [ends.rear.nominal, ends.blade.nominal]
+  const seats = (input.seats ?? []).filter((x) => x.face !== 'around').map((x) => x.against)
+  const rooms = insertions.map((i) => roomsOf(i, sections, seats, z0, z1, away))
+  if (rooms.some((r) => r === undefined) || rooms.length === 0) {
+    ctx.missing.push({
+      path,
+      what: 'diameter of the sled',
+      hint: 'Measure every bore on its way in, or type a diameter.',
+      of: `sleds/${input.id}`,
+    })
+    return undefined
+  }
+  const inner = (rooms as Room[][])
+    .flat()
+    .flatMap((r) => [r.z0, r.z1])
+    .filter((z) => z > z0 && z < z1)
+  const cuts = [...new Set([z0, ...inner, z1])].sort((a, b) => a - b)
+  const source = `narrowest bore on the way in at its worst, less clearance ${limitOf(ctx, 'clearance')} and print error ${most(print.error)} each side, rounded down to ${step}`
+  const pieces: SledPiece[] = []
+  for (let i = 1; i < cuts.length; i++) {
+    const [a, b] = [cuts[i - 1] as number, cuts[i] as number]
+    const room = Math.min(...(rooms as Room[][]).map((list) => roomAt(list, (a + b) / 2)))
+    const d = Math.floor((2 * room + 1e-9) / step) * step
+    if (!(d > 2))
+      return wrong(
+        ctx,
+        'does-not-fit',
+        path,
+        `${(2 * room).toFixed(2)} mm left`,
+        'more than 2 mm',
+        'The bore on the way in is too narrow for any sled. Read it again.',
+      )
+    const radius = Number(d.toFixed(6)) / 2
+    const last = pieces.at(-1)
+    if (last && last.radius === radius) pieces[pieces.length - 1] = { ...last, z1: b }
+    else pieces.push({ z0: a, z1: b, radius, how: 'default', path, source })
+  }
+  return pieces
+}
+
+const roomAt = (list: readonly Room[], z: number): number =>
+  Math.min(...list.filter((r) => z > r.z0 && z < r.z1).map((r) => r.room))
+
+/** Stretches of the sled with the room each has; undefined where a bore on the way was not measured. */
+function roomsOf(
+  i: Insertion,
+  sections: readonly Section[],
+  seats: readonly string[],
+  z0: number,
+  z1: number,
+  away: number,
+): Room[] | undefined {
+  const steps = sectionsDuring(i, sections)
+    .flatMap((s) => s.steps)
+    .filter((s) => s.kind !== 'solid' && !seats.includes(s.id))
+    .filter((s) =>
+      i.heading === 'blade'
+        ? s.z1.nominal > i.opening && s.z0.nominal < z1
+        : s.z0.nominal < i.opening && s.z1.nominal > z0,
+    )
+  if (steps.some((s) => !s.r0 || !s.r1)) return undefined
+  return steps.map((s) => {
+    const room = Math.min(least(s.r0 as never), least(s.r1 as never)) - away
+    // Whatever passes this step must pass it on its whole way beyond, and a little before it too.
+    return i.heading === 'blade'
+      ? { z0: least(s.z0) - away, z1: z1 + 1, room }
+      : { z0: z0 - 1, z1: most(s.z1) + away, room }
+  })
+}
+
+/** Narrower between two rings that keep the full width. */
+function slim({ input, ends }: OutsideAsk, whole: readonly SledPiece[], rings: readonly SledRing[]): Outside {
+  const by = input.slimBy ?? usualSlim
+  const length = Math.min(input.ringLength ?? usualRing, (ends.blade.nominal - ends.rear.nominal) / 3)
+  const [first, last] = [whole[0] as SledPiece, whole.at(-1) as SledPiece]
+  const pieces = whole.map((p) => ({ ...p, radius: p.radius - by }))
+  const own: SledRing[] = [
+    { id: 'rear-ring', z0: ends.rear.nominal, z1: ends.rear.nominal + length, radius: first.radius },
+    { id: 'blade-ring', z0: ends.blade.nominal - length, z1: ends.blade.nominal, radius: last.radius },
+  ]
+  return { pieces, rings: [...own, ...rings] }
+}
+
+function typedRings({ ctx, heights, input }: OutsideAsk): SledRing[] {
+  return (input.rings ?? []).flatMap((r): SledRing[] => {
+    const path = `sleds/${input.id}/rings/${r.id}`
+    const at = heights.place(r.z, `${path}/z`, true)
+    const d = quantityOf(ctx, r.diameter, { path: `${path}/diameter`, as: 'outside' })
+    if (!at || !d) return []
+    const z0 = at.nominal - (r.face === 'blade' ? r.length : r.face === 'middle' ? r.length / 2 : 0)
+    return [{ id: r.id, z0, z1: z0 + r.length, radius: d.nominal / 2 }]
+  })
+}
+
+function typedPieces({ ctx, heights, input }: OutsideAsk): SledPiece[] | undefined {
+  const list = (input.bodies ?? []).map((b, i): SledPiece | undefined => {
+    const path = `sleds/${input.id}/bodies/${i}`
+    const [from, to] = [heights.place(b.from, `${path}/from`, true), heights.place(b.to, `${path}/to`, true)]
+    const d = quantityOf(ctx, b.diameter, { path: `${path}/diameter`, as: 'outside' })
+    if (!from || !to || !d) return undefined
+    if (to.nominal - from.nominal < 0.1)
+      return wrong(
+        ctx,
+        'contradiction',
+        `${path}/to`,
+        to.nominal,
+        `more than from, ${from.nominal}`,
+        'Swap them, or correct one.',
+      )
+    const radius = d.nominal / 2
+    return { z0: from.nominal, z1: to.nominal, radius, how: 'typed', path: `${path}/diameter`, source: 'typed' }
+  })
+  return list.every((p) => p !== undefined) ? (list as SledPiece[]) : undefined
+}

@@ -1,0 +1,136 @@
+import vectorText from '@jscad/modeling/src/text/vectorText.js'
+import { slabsOf } from '../../../geometry/plan/cross-section.ts'
+import type { PlanItem } from '../../../geometry/plan/plan.ts'
+import { polar } from '../../../geometry/region/point.ts'
+import { dimension } from '../dimensions.ts'
+import { beyond, cannot, drawnAt, innerRadius, type SledJob } from '../job.ts'
+
+/** Letters 3.5 high, 0.5 deep, strokes of 0.6: readable in black plastic (0.5 deep: from memory). */
+const usual = { height: 3.5, depth: 0.5, stroke: 0.6 }
+
+interface Mark {
+  readonly id: string
+  readonly text: string
+  readonly z: number
+  readonly theta: number | undefined
+  readonly height: number | undefined
+  readonly depth: number | undefined
+}
+
+/** Engraved texts and marks on the outside, read along the axis: each stroke a shallow slot. */
+export function markItems(job: SledJob, items: readonly PlanItem[]): PlanItem[] {
+  const { sled } = job
+  const typed = (sled.input.marks ?? []).flatMap((m): Mark[] => {
+    const z = drawnAt(sled, 'marks', m.id, 'z')
+    return z === undefined ? [] : [{ id: m.id, text: m.text, z, theta: m.theta, height: m.height, depth: m.depth }]
+  })
+  const marks = [...typed, ...(sled.input.standardMarks ? standardMarks(job) : [])]
+  return marks.flatMap((m) => engraved(job, items, m))
+}
+
+/** + and − at the ends of every cell, an arrow towards the blade, and the revision. */
+function standardMarks(job: SledJob): Mark[] {
+  const { sled, parts } = job
+  const plain = { theta: undefined, height: undefined, depth: undefined }
+  const cells = parts.filter((p) => p.kind === 'cell')
+  const ends = cells.flatMap((p): Mark[] => [
+    { ...plain, id: `plus-${p.id.split('/')[1]}`, text: '+', z: p.ends.blade.nominal - 6 },
+    { ...plain, id: `minus-${p.id.split('/')[1]}`, text: '-', z: p.ends.rear.nominal + 3 },
+  ])
+  const middle = (sled.ends.rear.nominal + sled.ends.blade.nominal) / 2
+  return [...ends, { ...plain, id: 'up', text: `${sled.input.revision ?? 'R1'} ->`, z: middle - 5 }]
+}
+
+function engraved(job: SledJob, items: readonly PlanItem[], m: Mark): PlanItem[] {
+  const { sled } = job
+  const path = (field: string) => `sleds/${sled.id}/marks/${m.id}/${field}`
+  const height = dimension('letter height', m.height, usual.height, path('height'), 'common practice, no source')
+  const depth = dimension('engraving depth', m.depth, usual.depth, path('depth'), '0.5 deep: from memory')
+  const strokes = strokesOf(m.text, height.value)
+  const length = Math.max(0, ...strokes.flat().map(([a]) => a))
+  const half = Math.max(0, ...strokes.flat().map(([, b]) => Math.abs(b))) + usual.stroke / 2
+  const R = innerRadius(sled, m.z, m.z + length)
+  if (height.value > R) {
+    cannot(
+      job,
+      height.path,
+      `${height.value} mm`,
+      `at most ${R.toFixed(1)} mm`,
+      `${usual.height} is usual.`,
+      height.value - R,
+    )
+    return []
+  }
+  const theta = m.theta ?? plainSide(items, m.z, m.z + length, half, R, depth.value + sled.print.leastWall)
+  if (theta === undefined) return []
+  const rest = {
+    op: 'cut' as const,
+    stage: 2 as const,
+    by: `sleds/${sled.id}`,
+    nest: 'mark',
+    dimensions: [height, depth],
+  }
+  // Seen from outside with the blade to the right, θ grows downwards, so a letter's height runs against it.
+  // Flat on a round: the middle of a letter lies higher than its edges, so the depth is taken at the edges.
+  const edge = Math.sqrt(Math.max(0, R * R - half ** 2))
+  return strokes.flatMap((line, i) =>
+    line.slice(1).map(([a1, b1], k): PlanItem => {
+      const [a0, b0] = line[k] as [number, number]
+      return {
+        ...rest,
+        id: `sleds/${sled.id}/marks/${m.id}/${i + 1}-${k + 1}`,
+        solid: {
+          shape: 'plate',
+          theta,
+          points: bar(-b0, m.z + a0, -b1, m.z + a1, usual.stroke),
+          rIn: edge - depth.value,
+          rOut: R + beyond,
+        },
+      }
+    }),
+  )
+}
+
+/** Text as polylines (along the axis from 0, across about 0), from the single-line letters of the vector font. */
+function strokesOf(text: string, height: number): [number, number][][] {
+  const lines = vectorText({ height, align: 'left' }, text) as [number, number][][]
+  const points = lines.flat()
+  const low = Math.min(...points.map(([a]) => a))
+  const middle = (Math.min(...points.map(([, b]) => b)) + Math.max(...points.map(([, b]) => b))) / 2
+  return lines.filter((l) => l.length > 1).map((l) => l.map(([a, b]): [number, number] => [a - low, b - middle]))
+}
+
+/** A bar of the stroke's width around a line from (t0, z0) to (t1, z1), a little longer at both ends; counter-clockwise. */
+function bar(t0: number, z0: number, t1: number, z1: number, width: number): readonly (readonly [number, number])[] {
+  const length = Math.hypot(t1 - t0, z1 - z0) || 1
+  const [ut, uz] = [((t1 - t0) / length) * (width / 2), ((z1 - z0) / length) * (width / 2)]
+  return [
+    [t0 - ut + uz, z0 - uz - ut],
+    [t1 + ut + uz, z1 + uz - ut],
+    [t1 + ut - uz, z1 + uz + ut],
+    [t0 - ut - uz, z0 - uz + ut],
+  ]
+}
+
+/** Plain outside kept around a text, mm. */
+const plain = 1
+
+/** A clock angle at which the outside is whole over the text's length and width; undefined where there is none. */
+function plainSide(
+  items: readonly PlanItem[],
+  z0: number,
+  z1: number,
+  halfWidth: number,
+  R: number,
+  deep: number,
+): number | undefined {
+  const beside = slabsOf(items, true).filter((s) => s.z1 > z0 - 1 && s.z0 < z1 + 1)
+  const half = (Math.asin(Math.min(1, (halfWidth + plain) / R)) * 180) / Math.PI
+  for (let k = 0; k < 72; k++) {
+    // From the back (θ = 180) outwards to both sides.
+    const theta = (180 + (k % 2 === 0 ? 1 : -1) * Math.ceil(k / 2) * 5 + 360) % 360
+    const probes = [-1, -0.5, 0, 0.5, 1].flatMap((s) => [R - 0.05, R - deep].map((r) => polar(r, theta + s * half)))
+    if (beside.length > 0 && beside.every((s) => probes.every((p) => s.region.contains(p)))) return theta
+  }
+  return undefined
+}

@@ -1,0 +1,234 @@
+import { slabsOf } from '../../../geometry/plan/cross-section.ts'
+import { type Dimension, type PlanBody, type PlanItem, planSpan } from '../../../geometry/plan/plan.ts'
+import { polar } from '../../../geometry/region/point.ts'
+import type { Region } from '../../../geometry/region/region.ts'
+import { signedDistance } from '../../../geometry/region/signed-distance.ts'
+import { dimension } from '../dimensions.ts'
+import { beyond, cannot, drawnAt, outerRadius, type SledJob } from '../job.ts'
+
+/** Pins 3 × 5 with 0.2 around (0.2 to 0.3: from memory); a dovetail 4 high; common practice, no source. */
+const usual = { pin: 3, length: 5, gap: 0.2, dovetail: 4 }
+
+interface Cut {
+  readonly id: string
+  readonly z: number
+  readonly joint: 'pins' | 'dovetail' | 'plain'
+  readonly gap: Dimension
+  readonly diameter: Dimension
+  readonly length: Dimension
+  readonly theta: number
+}
+
+/**
+ * A body cut across at each split plane into bodies printed one by one. The rear piece carries the pins or the
+ * dovetail's tongue, the blade piece takes them with a gap.
+ */
+export function splitBodies(job: SledJob, whole: PlanBody): PlanBody[] {
+  const cuts = cutsOf(job)
+  if (cuts.length === 0) return [whole]
+  const [rear, blade] = [job.sled.ends.rear.nominal - 2 * beyond, job.sled.ends.blade.nominal + 2 * beyond]
+  const edges = [rear, ...cuts.map((c) => c.z), blade]
+  return edges.slice(1).map((z1, i): PlanBody => {
+    const z0 = edges[i] as number
+    const [below, above] = [cuts[i - 1], cuts[i]]
+    const away = [
+      ...halfSpace(job, `below-${i}`, rear - beyond, z0),
+      ...halfSpace(job, `above-${i}`, z1, blade + beyond),
+    ]
+    const joints = [
+      ...(above ? jointItems(job, whole, above, 'tongue') : []),
+      ...(below ? jointItems(job, whole, below, 'socket') : []),
+    ]
+    const own = whole.items.flatMap((x) => ofPiece(x, z0, z1))
+    return { id: `${whole.id}-${i + 1}`, name: `${whole.name}, piece ${i + 1}`, items: [...own, ...away, ...joints] }
+  })
+}
+
+/** What is added in the second stage comes after the other piece was taken away, so it is cut to its own piece here. */
+function ofPiece(x: PlanItem, z0: number, z1: number): PlanItem[] {
+  if (x.stage !== 2 || x.op !== 'add') return [x]
+  const span = planSpan(x.solid)
+  if (span.z1 <= z0 + 0.01 || span.z0 >= z1 - 0.01) return []
+  if (x.solid.shape === 'spoke' || x.solid.shape === 'plate') return [x]
+  return [{ ...x, solid: { ...x.solid, z0: Math.max(x.solid.z0, z0), z1: Math.min(x.solid.z1, z1) } }]
+}
+
+function cutsOf(job: SledJob): Cut[] {
+  const { sled, parts } = job
+  return (sled.input.splits ?? [])
+    .flatMap((s): Cut[] => {
+      const path = (field: string) => `sleds/${sled.id}/splits/${s.id}/${field}`
+      const z = drawnAt(sled, 'splits', s.id, 'z')
+      if (z === undefined) return []
+      const source = 'common practice, no source'
+      const through = parts.find((p) => p.contact && z > p.ends.rear.nominal - 1 && z < p.ends.blade.nominal + 1)
+      if (through)
+        cannot(
+          job,
+          path('z'),
+          `z ${z}, through ${through.name}`,
+          'a height that leaves every contact whole',
+          `The nearest is z ${nearestOutside(z, through.ends.rear.nominal - 1, through.ends.blade.nominal + 1).toFixed(1)}.`,
+          Math.abs(nearestOutside(z, through.ends.rear.nominal - 1, through.ends.blade.nominal + 1) - z),
+        )
+      if (z <= sled.ends.rear.nominal + 2 || z >= sled.ends.blade.nominal - 2)
+        cannot(
+          job,
+          path('z'),
+          `z ${z}`,
+          `z ${(sled.ends.rear.nominal + 2).toFixed(1)} to ${(sled.ends.blade.nominal - 2).toFixed(1)}, inside the sled`,
+          'Each piece needs some length.',
+          2,
+        )
+      const gap = dimension('joint gap', s.gap, usual.gap, path('gap'), '0.2 to 0.3: from memory')
+      const diameter = dimension('pin diameter', s.pinDiameter, usual.pin, path('pinDiameter'), source)
+      const length = dimension(
+        'pin length',
+        s.pinLength,
+        s.joint === 'dovetail' ? usual.dovetail : usual.length,
+        path('pinLength'),
+        source,
+      )
+      return [{ id: s.id, z, joint: s.joint ?? 'pins', gap, diameter, length, theta: s.theta ?? 90 }]
+    })
+    .sort((a, b) => a.z - b.z)
+}
+
+const nearestOutside = (z: number, lo: number, hi: number): number => (z - lo < hi - z ? lo : hi)
+
+/** Everything between two heights, taken away after all else. */
+function halfSpace(job: SledJob, id: string, z0: number, z1: number): PlanItem[] {
+  const [rear, blade] = [job.sled.ends.rear.nominal, job.sled.ends.blade.nominal]
+  if (z1 <= rear || z0 >= blade) return []
+  const r = outerRadius(job.sled, rear, blade) + 20
+  return [
+    {
+      id: `sleds/${job.sled.id}/splits/${id}`,
+      op: 'cut',
+      by: `sleds/${job.sled.id}`,
+      nest: 'split',
+      dimensions: [],
+      solid: { shape: 'box', x: 0, y: 0, z0, z1, width: 2 * r, height: 2 * r, facing: 0 },
+    },
+  ]
+}
+
+/** Pins or dovetail come in the second stage, after the other piece was taken away. */
+function jointItems(job: SledJob, whole: PlanBody, c: Cut, side: 'tongue' | 'socket'): PlanItem[] {
+  if (c.joint === 'plain') return []
+  const rest = {
+    by: `sleds/${job.sled.id}`,
+    nest: 'split joint',
+    stage: 2 as const,
+    op: side === 'tongue' ? ('add' as const) : ('cut' as const),
+    dimensions: [c.diameter, c.length, c.gap],
+  }
+  const gap = side === 'socket' ? c.gap.value : 0
+  const id = (n: string) => `sleds/${job.sled.id}/splits/${c.id}/${side}-${n}`
+  if (c.joint === 'dovetail') {
+    const R = outerRadius(job.sled, c.z, c.z)
+    const [foot, head] = [R * 0.35 + gap, R * 0.55 + gap]
+    const top = c.z + c.length.value + gap
+    const root = side === 'tongue' ? c.z - 0.05 : c.z - 1
+    const points = [
+      [-foot, root],
+      [foot, root],
+      [foot, c.z],
+      [head, top],
+      [-head, top],
+      [-foot, c.z],
+    ] as const
+    const nests = side === 'tongue' ? again(whole, c.z, top) : []
+    return [
+      {
+        ...rest,
+        id: id('dovetail'),
+        solid: {
+          shape: 'plate',
+          theta: c.theta,
+          points,
+          rIn: side === 'tongue' ? -R : -R - beyond,
+          rOut: side === 'tongue' ? R : R + beyond,
+        },
+      },
+      ...(side === 'tongue' ? [trim(job, c, R)] : []),
+      ...nests,
+    ]
+  }
+  const places = pinPlaces(job, whole, c)
+  return places.map(({ x, y }, i): PlanItem => {
+    const r = c.diameter.value / 2 + gap
+    const z0 = side === 'tongue' ? c.z - 0.5 : c.z - beyond
+    return {
+      ...rest,
+      id: id(`pin-${i + 1}`),
+      solid: { shape: 'cylinder', x, y, z0, z1: c.z + c.length.value + gap, r0: r, r1: r },
+    }
+  })
+}
+
+/** A tongue goes through nests of the other piece: what they cut is cut out of it too. */
+function again(whole: PlanBody, z0: number, z1: number): PlanItem[] {
+  return whole.items
+    .filter((x) => x.op === 'cut' && planSpan(x.solid).z1 > z0 && planSpan(x.solid).z0 < z1)
+    .map((x): PlanItem => ({ ...x, id: `${x.id}/tongue`, stage: 2 }))
+}
+
+/** A tongue must not stand out of the round of the sled. */
+function trim(job: SledJob, c: Cut, R: number): PlanItem {
+  return {
+    id: `sleds/${job.sled.id}/splits/${c.id}/trim`,
+    op: 'cut',
+    stage: 2,
+    by: `sleds/${job.sled.id}`,
+    nest: 'split joint',
+    dimensions: [],
+    solid: {
+      shape: 'ring-sector',
+      z0: c.z - 0.2,
+      z1: c.z + c.length.value + 1,
+      rIn: R,
+      rOut: 2 * R + 5,
+      theta: 0,
+      half: 180,
+    },
+  }
+}
+
+/** Two places, far from each other, where a pin with a wall about it fits into the material on both sides of the plane. */
+function pinPlaces(job: SledJob, whole: PlanBody, c: Cut): { x: number; y: number }[] {
+  const need = c.diameter.value / 2 + c.gap.value + job.sled.print.leastWall
+  const [z0, z1] = [c.z - c.length.value, c.z + c.length.value + c.gap.value]
+  const beside = slabsOf(whole.items, true).filter((s) => s.z1 > z0 && s.z0 < z1)
+  const depth = beside.map((s) => inside(s.region))
+  const R = outerRadius(job.sled, z0, z1)
+  const free: { x: number; y: number; d: number }[] = []
+  for (let r = need; r <= R - need; r += 0.5)
+    for (let theta = 0; theta < 360; theta += 5) {
+      const { x, y } = polar(r, theta)
+      const d = Math.min(...depth.map((f) => f(x, y)))
+      if (d >= need) free.push({ x, y, d })
+    }
+  const [first] = [...free].sort((a, b) => b.d - a.d)
+  const second = first && [...free].sort((a, b) => far(b, first) - far(a, first))[0]
+  if (!first || !second || far(second, first) < 4 * need) {
+    cannot(
+      job,
+      c.diameter.path,
+      `pins of ${c.diameter.value} mm at z ${c.z}`,
+      'two places with a wall about them',
+      'Use thinner pins, another height, or a dovetail.',
+      need,
+    )
+    return []
+  }
+  return [first, second]
+}
+
+const far = (a: { x: number; y: number }, b: { x: number; y: number }): number => Math.hypot(a.x - b.x, a.y - b.y)
+
+/** How deep a point lies in the material; negative outside. */
+function inside(region: Region): (x: number, y: number) => number {
+  const distance = signedDistance(region)
+  return (x, y) => -distance(x, y)
+}

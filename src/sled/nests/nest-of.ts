@@ -1,0 +1,25 @@
+import type { PlanItem } from '../../../geometry/plan/plan.ts'
+import type { Part } from '../../resolve/assembly.ts'
+import { nestJob, type SledJob } from '../job.ts'
+import { boardShelf } from './board-shelf.ts'
+import { cellCradle } from './cell-cradle.ts'
+import { roundPocket } from './cell-pocket.ts'
+import { contactNest } from './contact-nest.ts'
+import { connectorCup, endCup, ownEnd, speakerCup } from './end-cup.ts'
+import { sectorRecess } from './sector-recess.ts'
+import { serviceFace } from './service-face.ts'
+
+/** Each part brings its own nest: by its kind, its shape, where it lies, and what was typed for it. */
+export function nestOf(sled: SledJob, part: Part): PlanItem[] {
+  const job = nestJob(sled, part)
+  if (part.contact) return contactNest(job)
+  const [main] = part.bodies
+  if (main?.shape.kind === 'sector') return sectorRecess(job, main.shape)
+  if (!part.extent.round) return boardShelf(job, part.kind === 'board' ? 'board shelf' : `${part.kind} pocket`)
+  const end = ownEnd(job)
+  if (part.kind === 'speaker' && end) return endCup(job, end, speakerCup)
+  if (part.kind === 'connector' && end) return endCup(job, end, connectorCup)
+  if (end) return serviceFace(job, end)
+  if (job.typed?.style === 'cradle') return cellCradle(job)
+  return roundPocket(job, part.kind === 'cell' ? 'cell pocket' : `${part.kind} pocket`)
+}

@@ -1,0 +1,78 @@
+import type { Dimension } from '../../../geometry/plan/plan.ts'
+import { clock } from '../../../geometry/region/point.ts'
+import { least, most } from '../../quantity/quantity.ts'
+import { derived, dimension } from '../dimensions.ts'
+import { nestGap } from '../fit.ts'
+import { axialSlack, cannot, innerRadius, type NestJob } from '../job.ts'
+import { seatDepth } from './contact-nest.ts'
+
+/** What pocket and cradle share: where the round part lies, how wide its pocket is, and to which side it opens. */
+export interface RoundNest {
+  readonly c: { readonly x: number; readonly y: number }
+  readonly z0: number
+  readonly z1: number
+  readonly gap: Dimension
+  readonly radius: Dimension
+  readonly opening: Dimension
+}
+
+export function roundNest(job: NestJob): RoundNest {
+  const { part, typed } = job
+  const gap = nestGap(job)
+  const own = most(part.extent.halfU) + gap.value
+  const radius =
+    typed?.pocketRadius === undefined
+      ? derived('pocket radius', own, job.path('gap'), 'largest part plus gap')
+      : dimension('pocket radius', typed.pocketRadius, own, job.path('pocketRadius'), 'typed')
+  const side = 'the side the part lies nearest to, or away from the boards'
+  const opening = dimension('opening', typed?.opening, openSide(job), job.path('opening'), side, '°')
+  const c = { x: part.across.x.nominal, y: part.across.y.nominal }
+  const span = pocketSpan(job)
+  tooLarge(job, radius, c, span)
+  return { c, ...span, gap, radius, opening }
+}
+
+/** A nest larger than the body leaves nothing to hold the part with. */
+function tooLarge(
+  job: NestJob,
+  radius: Dimension,
+  c: { x: number; y: number },
+  span: { z0: number; z1: number },
+): void {
+  const R = innerRadius(job.sled, span.z0, span.z1)
+  const e = Math.hypot(c.x, c.y)
+  // The back of the pocket, away from the open side, must lie inside the body by a wall.
+  const works = R - job.sled.print.leastWall + e
+  const limit = Math.min(works, R)
+  if (radius.value <= limit) return
+  cannot(
+    job,
+    radius.path,
+    `pocket radius ${radius.value.toFixed(2)} mm`,
+    `at most ${limit.toFixed(2)} mm in a body of radius ${R.toFixed(2)}`,
+    `The nearest that works is ${limit.toFixed(2)}; or widen the sled.`,
+    radius.value - limit,
+  )
+}
+
+/** From base to base where contacts press on its ends (their seats left out), else with half the axial gap at that end. */
+export function pocketSpan(job: NestJob): { z0: number; z1: number } {
+  const { part, assembly } = job
+  const slack = axialSlack(job)
+  const at = (end: 'rear' | 'blade'): number | undefined => {
+    const contact = assembly.parts.find((p) => p.contact?.presses === part.id && p.contact.end === end)
+    if (!contact?.contact) return undefined
+    const seat = seatDepth(job, contact)
+    return contact.contact.base.nominal + (end === 'rear' ? seat : -seat)
+  }
+  return { z0: at('rear') ?? least(part.ends.rear) - slack, z1: at('blade') ?? most(part.ends.blade) + slack }
+}
+
+/** The clock angle a round nest opens to: where the part lies nearest to the outside, away from the boards for one on the axis. */
+export function openSide(job: NestJob): number {
+  const { part, parts } = job
+  const at = { x: part.across.x.nominal, y: part.across.y.nominal }
+  if (Math.hypot(at.x, at.y) > 0.2) return Number(clock(at).toFixed(3))
+  const board = parts.find((p) => p.kind === 'board')
+  return board ? (board.across.facing + 180) % 360 : 180
+}
