@@ -25,14 +25,18 @@ export function around(world: World, state: State): Obstacles {
   }
 }
 
-/** What is there while something goes in: no section outside the mouth, and only what was fitted before. */
+/**
+ * What is there while something goes in: no section outside the mouth, and only what was fitted before. Where no
+ * state is named for the move, whatever is there in any state counts as there, and a clamp as closed.
+ */
 export function during(world: World, insertion: Insertion): Obstacles {
   const { assembly } = world
   const sections = new Set(sectionsDuring(insertion, assembly.sections).map((s) => s.id))
-  const assembled = (b: Body) => isThere(b.states, 'assembly')
+  const state = insertion.during
+  const there = (b: Body) => state === undefined || isThere(b.states, state)
   const earlier = assembly.insertions.filter((i) => i.order < insertion.order).map((i) => i.moves)
   return {
-    bores: assembly.bores.filter((b) => sections.has(b.section) && assembled(b.body)),
+    bores: assembly.bores.filter((b) => sections.has(b.section) && isThere(b.body.states, state ?? 'assembly')),
     intrusions: [
       ...assembly.intrusions
         .filter((i) => sections.has(i.section) && (i.fitted === 'before' || earlier.includes(i.body.id)))
@@ -46,7 +50,7 @@ export function during(world: World, insertion: Insertion): Obstacles {
             (p.goesIn === 'before' || earlier.includes(p.id)),
         )
         .flatMap((p) => p.bodies),
-    ].filter(assembled),
+    ].filter(there),
   }
 }
 

@@ -1,6 +1,7 @@
 import { clock, turnBetween } from '../../geometry/region/point.ts'
 import type { Body } from '../body/body.ts'
-import { exact } from '../quantity/quantity.ts'
+import { contributionsOf, marginsOf } from '../quantity/margins.ts'
+import { exact, sub } from '../quantity/quantity.ts'
 import type { Part, Sled } from '../resolve/assembly.ts'
 import { type Finding, finding } from './finding.ts'
 import { reading } from './fixes.ts'
@@ -16,7 +17,8 @@ export const packing: Check = {
   name: 'packing',
   title: 'Packing',
   what: 'Gaps between the parts in a sled, and whether each lies inside the sled, at its tightest corner.',
-  run: (world) => world.assembly.sleds.flatMap((sled) => [...pairs(world, sled), ...inside(world, sled)]),
+  run: (world) =>
+    world.assembly.sleds.flatMap((sled) => [...pairs(world, sled), ...inside(world, sled), ...along(world, sled)]),
 }
 
 const partsOf = (world: World, sled: Sled): Part[] =>
@@ -83,6 +85,42 @@ function inside(world: World, sled: Sled): Finding[] {
               ],
       }),
     ]
+  })
+}
+
+/** Along the axis: a part that reaches past an end of the sled is not carried by it there. */
+function along(world: World, sled: Sled): Finding[] {
+  return partsOf(world, sled).flatMap((part): Finding[] => {
+    const ends = [
+      { end: 'rear', left: sub(part.ends.rear, sled.ends.rear), path: 'from', z: sled.ends.rear },
+      { end: 'blade', left: sub(sled.ends.blade, part.ends.blade), path: 'to', z: sled.ends.blade },
+    ] as const
+    return ends.flatMap(({ end, left, path, z }): Finding[] => {
+      const margins = marginsOf(left)
+      if (margins.worst >= 0) return []
+      const contributions = contributionsOf(left)
+      return [
+        finding({
+          id: `packing:${part.id}:${sled.id}:${end}`,
+          check: 'packing',
+          title: `${part.name} reaches past the ${end} end of ${sled.name}`,
+          value: left.nominal,
+          limit: 0,
+          unit: 'mm',
+          margins,
+          contributions,
+          at: { z: z.nominal, theta: 0, r: 0 },
+          parts: [part.id, `sleds/${sled.id}`],
+          state: 'every state',
+          why: `${part.name} from z ${mm(part.ends.rear.nominal)} to ${mm(part.ends.blade.nominal)}; ${sled.name} from z ${mm(sled.ends.rear.nominal)} to ${mm(sled.ends.blade.nominal)}: ${mm(left.nominal)} mm at its ${end} end, ${mm(margins.worst)} at the worst.`,
+          source: 'a part that stands out of the sled is not carried by it',
+          fix: [
+            { text: `Let the sled reach ${mm(-margins.worst)} mm farther.`, path: `sleds/${sled.id}/${path}` },
+            ...reading({ contributions, margins }),
+          ],
+        }),
+      ]
+    })
   })
 }
 

@@ -131,6 +131,8 @@ export interface Insertion {
   readonly section: string
   readonly heading: 'blade' | 'rear'
   readonly lateral: 'axis' | 'floats'
+  /** The state it happens in, where one is named. */
+  readonly during: string | undefined
   /** Earlier moves than this one: what they brought is there. */
   readonly order: number
   readonly assumed: boolean

@@ -3,7 +3,7 @@ import type { FeatureInput, ScrewInput } from '../project/schema/hilt.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
 import { add, exact, known, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { parseThread } from '../rules/thread-designation.ts'
-import { type Context, wrong } from './context.ts'
+import { ask, type Context, wrong } from './context.ts'
 import type { Heights } from './heights.ts'
 import type { Intrusion, Section } from './metal.ts'
 import { quantityOf } from './quantity.ts'
@@ -118,6 +118,14 @@ function tipOf(
       })
     return undefined
   }
+  if (end.nominal < 0)
+    ask(
+      ctx,
+      `${path}/shape/${tip ? 'tip' : 'reach'}`,
+      (reach ?? end).nominal,
+      'an inner end that does not pass the axis',
+      'Does it really reach across the whole bore?',
+    )
   const dome = quantityOf(ctx, s.round, { path: `${path}/shape/round`, as: 'offset', min: 0, max: 20 })
   return dome && dome.nominal > 0 ? add(end, domed(dome.nominal, `${path}/shape/round`)) : end
 }

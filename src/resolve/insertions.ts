@@ -36,6 +36,7 @@ export function insertionsOf(ctx: Context, sections: readonly Section[], sledIds
               section: rear.id,
               heading: 'blade',
               lateral: 'floats',
+              during: undefined,
               order: given.length + i,
               assumed: true,
             },
@@ -103,6 +104,7 @@ function oneOf(
     section: section.id,
     heading,
     lateral: input.lateral ?? 'floats',
+    during: input.during,
     order,
     assumed: input.through === undefined,
   }

@@ -27,6 +27,7 @@ export function checkReferences(ctx: Context): void {
     ask(`wires/${w.id}/from`, w.from, 'parts')
     ask(`wires/${w.id}/to`, w.to, 'parts')
   }
+  for (const i of p.insertions) ask(`insertions/${i.id}/during`, i.during, 'states')
   for (const s of p.sleds) {
     ask(`sleds/${s.id}/hilt`, s.hilt, 'hilts')
     for (const n of s.nests ?? []) ask(`sleds/${s.id}/nests/${n.part}`, n.part, 'parts')

@@ -8,6 +8,7 @@ import { type Context, contextOf, wrong } from './context.ts'
 import { intrusionsOf, openingsOf, placeFeatures } from './features.ts'
 import { Heights } from './heights.ts'
 import { insertionsOf } from './insertions.ts'
+import { ownHilt } from './own-hilt.ts'
 import { PartSizes, placeParts } from './part-heights.ts'
 import { resolveParts, seatOf } from './parts.ts'
 import { printProcessOf } from './print-process.ts'
@@ -21,11 +22,13 @@ import { statesOf } from './states.ts'
  * the frame of the hilt. `hiltId` chooses one of several hilts; the first where left out. Fails with all problems at
  * once, each with its path; what is only missing or questionable comes in the assembly.
  */
-export function resolve(project: Project, presets: Presets, hiltId?: string): Outcome<Assembly> {
-  const ctx = contextOf(project, presets)
-  const hilt = chooseHilt(ctx, hiltId)
-  checkReferences(ctx)
-  const sectionInputs = project.sections.filter((s) => s.hilt === undefined || s.hilt === hilt.id)
+export function resolve(written: Project, presets: Presets, hiltId?: string): Outcome<Assembly> {
+  const whole = contextOf(written, presets)
+  const hilt = chooseHilt(whole, hiltId)
+  checkReferences(whole)
+  const project = ownHilt(written, hilt.id)
+  const ctx: Context = { ...whole, project }
+  const sectionInputs = project.sections
   if (sectionInputs.length === 0)
     wrong(
       ctx,

@@ -1,4 +1,6 @@
+import buoyLantern from './buoy-lantern.json' with { type: 'json' }
 import deckLantern from './deck-lantern.json' with { type: 'json' }
+import ferryLantern from './ferry-lantern.json' with { type: 'json' }
 import landingLantern from './landing-lantern.json' with { type: 'json' }
 import pierLantern from './pier-lantern.json' with { type: 'json' }
 import weirLantern from './weir-lantern.json' with { type: 'json' }
@@ -18,4 +20,10 @@ export const demos: readonly Demo[] = [
   { name: 'weir-lantern', title: 'A ring that does not come through the mouth', project: weirLantern },
   { name: 'landing-lantern', title: 'Cannot tell yet: a reading is missing', project: landingLantern },
   { name: 'deck-lantern', title: 'An off-centre cell under the board', project: deckLantern },
+  {
+    name: 'ferry-lantern',
+    title: 'Five sections, a cradle that steps with the bore, in two pieces',
+    project: ferryLantern,
+  },
+  { name: 'buoy-lantern', title: 'Two sleds: a slim body unit and a chamber of discs on rods', project: buoyLantern },
 ]

@@ -1,7 +1,6 @@
 import { z } from 'zod'
+import { notNegative, number } from './number.ts'
 import { id, zPlace } from './place.ts'
-
-const number = z.number({ error: 'a number§Give a plain number in mm or degrees.' })
 
 /** How a sled is built: a solid cage, a back with arms and walls, or discs on rods. */
 export const construction = z.enum(['full-cage', 'open-cradle', 'discs-on-rods'])
@@ -9,19 +8,19 @@ export const construction = z.enum(['full-cage', 'open-cradle', 'discs-on-rods']
 export const outsideForm = z.enum(['straight', 'throat', 'slim'])
 
 /** A cross wall where the construction leaves none. */
-export const bulkhead = z.looseObject({ id, z: zPlace, thickness: number.optional() })
+export const bulkhead = z.looseObject({ id, z: zPlace, thickness: notNegative.optional() })
 
 /** One disc of a sled of discs on rods, its rear face at z. */
-export const disc = z.looseObject({ id, z: zPlace, thickness: number.optional() })
+export const disc = z.looseObject({ id, z: zPlace, thickness: notNegative.optional() })
 
 /** A rod along the whole sled: a bought tube or bar, not printed. */
 export const rod = z.looseObject({
   id,
   theta: number,
-  r: number.optional(),
-  diameter: number.optional(),
+  r: notNegative.optional(),
+  diameter: notNegative.optional(),
   /** Gap around it, one side. */
-  gap: number.optional(),
+  gap: notNegative.optional(),
 })
 
 /** Stops the sled from turning: a rib that rides in a slot of the hilt, or a groove that takes a pin. */
@@ -29,8 +28,8 @@ export const key = z.looseObject({
   id,
   kind: z.enum(['key', 'keyway']).optional(),
   theta: number,
-  width: number.optional(),
-  height: number.optional(),
+  width: notNegative.optional(),
+  height: notNegative.optional(),
   from: zPlace.optional(),
   to: zPlace.optional(),
 })
@@ -39,9 +38,9 @@ export const key = z.looseObject({
 export const tower = z.looseObject({
   id,
   theta: number,
-  half: number.optional(),
-  outer: number,
-  inner: number.optional(),
+  half: notNegative.optional(),
+  outer: notNegative,
+  inner: notNegative.optional(),
   from: zPlace,
   to: zPlace,
 })
@@ -51,9 +50,9 @@ export const split = z.looseObject({
   id,
   z: zPlace,
   joint: z.enum(['pins', 'dovetail', 'plain']).optional(),
-  pinDiameter: number.optional(),
-  pinLength: number.optional(),
-  gap: number.optional(),
+  pinDiameter: notNegative.optional(),
+  pinLength: notNegative.optional(),
+  gap: notNegative.optional(),
   theta: number.optional(),
 })
 
@@ -63,6 +62,6 @@ export const mark = z.looseObject({
   text: z.string().min(1).max(40),
   z: zPlace,
   theta: number.optional(),
-  height: number.optional(),
-  depth: number.optional(),
+  height: notNegative.optional(),
+  depth: notNegative.optional(),
 })

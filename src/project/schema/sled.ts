@@ -1,18 +1,17 @@
 import { z } from 'zod'
 import { nest } from './nest.ts'
+import { notNegative, number } from './number.ts'
 import { fitClass } from './part.ts'
 import { end, id, ref, zPlace } from './place.ts'
 import { quantity } from './quantity.ts'
 import { bulkhead, construction, disc, key, mark, outsideForm, rod, split, tower } from './sled-features.ts'
 
-const number = z.number({ error: 'a number§Give a plain number in mm or degrees.' })
-
 export const channel = z.looseObject({
   id,
   theta: number,
   /** Distance of the channel's centre from the axis; by default as far out as the wall allows. */
-  r: number.optional(),
-  width: number.optional(),
+  r: notNegative.optional(),
+  width: notNegative.optional(),
   from: zPlace.optional(),
   to: zPlace.optional(),
   open: z.boolean().optional(),
@@ -24,12 +23,12 @@ export const window = z.looseObject({
   /** What it makes room for; its place and size follow from it where they are not typed. */
   for: ref.optional(),
   theta: number.optional(),
-  width: number.optional(),
+  width: notNegative.optional(),
   /** Radius of the window's floor from the axis. */
   floor: number.optional(),
   from: zPlace.optional(),
   to: zPlace.optional(),
-  gap: number.optional(),
+  gap: notNegative.optional(),
 })
 
 /** A contact that is meant: the sled's face or ring against a bore step, judged by its fit class. */
@@ -50,8 +49,8 @@ export const sled = z.looseObject({
   /** Outside: one width, stepped to follow the way in, or slim with end rings. */
   outside: outsideForm.optional(),
   /** A slim body is so much narrower than its rings, on each side. */
-  slimBy: number.optional(),
-  ringLength: number.optional(),
+  slimBy: notNegative.optional(),
+  ringLength: notNegative.optional(),
   bulkheads: z.array(bulkhead).max(50).optional(),
   discs: z.array(disc).max(50).optional(),
   rods: z.array(rod).max(20).optional(),
@@ -71,7 +70,7 @@ export const sled = z.looseObject({
     .max(20)
     .optional(),
   rings: z
-    .array(z.looseObject({ id, z: zPlace, face: end.optional(), length: number, diameter: quantity }))
+    .array(z.looseObject({ id, z: zPlace, face: end.optional(), length: notNegative, diameter: quantity }))
     .max(20)
     .optional(),
   nests: z.array(nest).max(200).optional(),
@@ -79,9 +78,9 @@ export const sled = z.looseObject({
   windows: z.array(window).max(50).optional(),
   seats: z.array(seat).max(20).optional(),
   /** Wall between the body's end and the first part, at each end. */
-  rearWall: number.optional(),
-  bladeWall: number.optional(),
-  chamfer: number.optional(),
+  rearWall: notNegative.optional(),
+  bladeWall: notNegative.optional(),
+  chamfer: notNegative.optional(),
   /** How far it can shift sideways in the bore; computed from its clearance where left out. */
   float: quantity.optional(),
   /** How far it may be turned from its place, degrees. */
@@ -99,6 +98,8 @@ export const insertion = z.looseObject({
   heading: z.enum(['blade', 'rear']).optional(),
   mayTurn: z.boolean().optional(),
   lateral: z.enum(['axis', 'floats']).optional(),
+  /** The state it happens in, where that decides what is there: a clamp open, a lever folded away. */
+  during: id.optional(),
 })
 
 export type { NestInput } from './nest.ts'

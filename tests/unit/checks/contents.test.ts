@@ -202,3 +202,12 @@ describe('a part fitted after', () => {
     expect(f.status).toBe('clear')
   })
 })
+
+describe('a part and the ends of its sled', () => {
+  it('clash where the part reaches past an end', () => {
+    const short = job([cell()], { sleds: [{ id: 'main', name: 'sled', from: 20, to: 60, diameter: sure(30) }] })
+    const f = findingOf(short, 'packing:parts/cell:main:blade')
+    expect(f.status).toBe('clash')
+    expect(f.margin.worst).toBeCloseTo(60 - 105.4, 6)
+  })
+})

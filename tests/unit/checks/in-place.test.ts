@@ -173,3 +173,34 @@ describe('the sled beside the bore', () => {
     expect(findingOf(mended, 'clearance:sleds/main:stripped').status).toBe('clear')
   })
 })
+
+describe('what is there during a move', () => {
+  const mouthPin = (extra: object) =>
+    plain({
+      features: [
+        {
+          id: 'pin',
+          kind: 'intrusion',
+          on: 'sections/body',
+          fitted: 'before',
+          at: { z: sure(10), theta: sure(0) },
+          shape: { form: 'pin', diameter: sure(3), tip: sure(12) },
+          ...extra,
+        } as never,
+      ],
+      states: [{ id: 'service' }, { id: 'closed' }],
+    })
+
+  it('is everything that is there in any state, where the move names none', () => {
+    expect(findingOf(mouthPin({ states: ['service', 'closed'] }), 'way-in:in:sleds/main').status).toBe('clash')
+    expect(findingOf(mouthPin({ states: ['closed'] }), 'way-in:in:sleds/main').status).toBe('clash')
+  })
+
+  it('is what is there in the state the move names', () => {
+    const folded = {
+      ...mouthPin({ states: ['closed'] }),
+      insertions: [{ id: 'in', moves: 'sleds/main', lateral: 'axis' as const, during: 'service' }],
+    }
+    expect(findingOf(folded, 'way-in:in:sleds/main').status).toBe('clear')
+  })
+})
