@@ -71,7 +71,7 @@ export function crossSectionView(
     }),
     ...parts.flatMap((p) => regionsOf(p.bodies, z).map((r) => obstacle(p, r.body.name, r.region, 'inside'))),
     ...passers.map(({ part, body, region }) => obstacle(part, body.name, region, 'passing')),
-    ...[...regionsOf(inTheWay, z), ...(wall ? [wall] : [])].map(
+    ...[...regionsOf(inTheWay, z), ...(wall && wall.r > 0 ? [wall] : [])].map(
       ({ body, region }): Obstacle => ({ of: body.of, name: body.name, region, role: 'wall', meant: [] }),
     ),
   ]

@@ -63,11 +63,17 @@ export function lengthwiseView(
   const points = metal.flatMap((m) => m.ring)
   const steps = assembly.sections.flatMap((s) => s.steps)
   const reach = Math.max(1, ...points.map(([, v]) => Math.abs(v)))
+  // What was not measured has no metal to show, and what does not fit may stand out of the hilt.
+  const inside = [
+    ...assembly.sleds,
+    ...assembly.parts,
+    ...assembly.sections.filter((s) => s.steps.some((t) => !t.r0)),
+  ].map((o) => o.ends)
   const gone = assembly.states.find((s) => s.id === state)?.without
   return {
     theta,
-    z0: Math.min(...points.map(([z]) => z), ...steps.map((s) => s.z0.nominal)),
-    z1: Math.max(...points.map(([z]) => z), ...steps.filter((s) => s.kind !== 'solid').map((s) => s.z1.nominal)),
+    z0: Math.min(...points.map(([z]) => z), ...inside.map((e) => e.rear.nominal)),
+    z1: Math.max(...points.map(([z]) => z), ...inside.map((e) => e.blade.nominal)),
     reach,
     metal,
     unmeasured: steps.filter((s) => !s.r0 || !s.r1).map((s): Span => [s.z0.nominal, s.z1.nominal]),

@@ -19,7 +19,7 @@ export interface CutMetal {
 
 /** Drawn over the widest bore of the hilt where no outside diameter was given, mm. */
 export const wallWhereUnknown = 2.6
-/** A solid end is broken off after so much of it, mm. */
+/** A solid end is broken off after so much of it, or beyond what would lie in it, mm. */
 const solidShown = 5
 
 interface Stretch {
@@ -51,11 +51,13 @@ function stretches(assembly: Assembly, section: Section, angle: number, state: s
     if (!step.r0 || !step.r1 || !isThere(step.states, state)) return []
     const whole = { z0: step.z0.nominal, z1: step.z1.nominal, step }
     if (step.kind === 'solid') {
-      const long = whole.z1 - whole.z0 > solidShown
-      if (long && last && i === section.steps.length - 1)
-        return [{ ...whole, z1: whole.z0 + solidShown, r0: 0, r1: 0, cutOff: 'blade' }]
-      if (long && first && i === 0) return [{ ...whole, z0: whole.z1 - solidShown, r0: 0, r1: 0, cutOff: 'rear' }]
-      return [{ ...whole, r0: 0, r1: 0, cutOff: undefined }]
+      const solid = { ...whole, r0: 0, r1: 0 }
+      const within = reachAlong(assembly)
+      const to = Math.max(whole.z0, Math.min(whole.z1, within.z1)) + solidShown
+      const from = Math.min(whole.z1, Math.max(whole.z0, within.z0)) - solidShown
+      if (last && i === section.steps.length - 1 && to < whole.z1) return [{ ...solid, z1: to, cutOff: 'blade' }]
+      if (first && i === 0 && from > whole.z0) return [{ ...solid, z0: from, cutOff: 'rear' }]
+      return [{ ...solid, cutOff: undefined }]
     }
     const wall = (r: number) => wallTowards(step, r, angle)
     return slotted(assembly, section, angle, {
@@ -65,6 +67,15 @@ function stretches(assembly: Assembly, section: Section, angle: number, state: s
       cutOff: undefined,
     })
   })
+}
+
+/** The stretch that sleds and parts take up. */
+function reachAlong(assembly: Assembly): { readonly z0: number; readonly z1: number } {
+  const ends = [...assembly.sleds, ...assembly.parts].map((o) => o.ends)
+  return {
+    z0: Math.min(...ends.map((e) => e.rear.nominal)),
+    z1: Math.max(...ends.map((e) => e.blade.nominal)),
+  }
 }
 
 /** Distance from the hilt's axis to a bore whose own axis may lie beside it. */

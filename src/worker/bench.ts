@@ -1,16 +1,12 @@
-import type { Kernel } from '../../geometry/kernel/manifold.ts'
 import type { Finding, NotChecked } from '../checks/finding.ts'
 import type { Verdict } from '../checks/verdict.ts'
-import { trySled } from '../job/build-sled.ts'
 import { type Layout, type QuickAnswer, type QuickInput, quickCheck } from '../job/quick.ts'
-import { reportOf } from '../job/report.ts'
-import { sledFiles } from '../job/sled-files.ts'
 import { type CrossSectionView, crossSectionView } from '../papers/cross-section.ts'
 import { type LengthwiseView, lengthwiseView } from '../papers/lengthwise.ts'
 import { type Size, sizesOf } from '../papers/sizes.ts'
-import { type ContentSolid, solidContents } from '../papers/solid-contents.ts'
 import type { Presets } from '../presets/presets.ts'
 import { good, type Outcome, type Problem } from '../problem/problem.ts'
+import type { Press, QuickFile, SolidView } from './press.ts'
 
 /** Where the person looks: the clock angle of the lengthwise section and the height of the cross-section. */
 export interface Look {
@@ -36,44 +32,21 @@ export interface QuickReport extends Drawings {
   readonly sizes: readonly Size[]
 }
 
-/** A printed body for the screen: typed arrays only. */
-export interface SolidBody {
-  readonly id: string
-  readonly vertices: Float32Array
-  readonly triangles: Uint32Array
-}
-
-export interface SolidView {
-  readonly bodies: readonly SolidBody[]
-  readonly contents: readonly ContentSolid[]
-  /** Millimetres, and cubic millimetres. */
-  readonly size: readonly [number, number, number]
-  readonly volume: number
-  /** What keeps the bodies from leaving as a file. */
-  readonly problems: readonly Problem[]
-}
-
-export interface QuickFile {
-  readonly name: string
-  readonly bytes: Uint8Array
-}
-
-/** What a held-back file is held back for. */
+/** The clash that holds a file back. */
 export interface HeldBack {
-  readonly clash: Finding | undefined
-  readonly problems: readonly Problem[]
+  readonly clash: Finding
 }
 
 /** The calls of the page. Each stands for itself: whoever replaces a stuck worker loses nothing. */
 export class Bench {
   readonly #presets: Presets
-  readonly #loadKernel: () => Promise<Kernel>
-  #kernel: Promise<Kernel> | undefined
+  readonly #startPress: () => Promise<Press>
+  #press: Promise<Press> | undefined
   #last: { readonly key: string; readonly answer: Outcome<QuickAnswer> } | undefined
 
-  constructor(presets: Presets, loadKernel: () => Promise<Kernel>) {
+  constructor(presets: Presets, startPress: () => Promise<Press>) {
     this.#presets = presets
-    this.#loadKernel = loadKernel
+    this.#startPress = startPress
   }
 
   check(input: QuickInput, look: Look): Outcome<QuickReport> {
@@ -100,37 +73,15 @@ export class Bench {
 
   async solid(input: QuickInput): Promise<Outcome<SolidView>> {
     const answered = this.#answer(input)
-    if (!answered.ok) return answered
-    const { assembly } = answered.value.answer
-    const built = trySled(await this.#ready(), assembly, 'sled')
-    if (!built.ok) return built
-    const { bodies, problems } = built.value
-    const [first] = bodies
-    const { min, max } = first?.report.bounds ?? { min: [0, 0, 0], max: [0, 0, 0] }
-    return good({
-      bodies: bodies.map(({ id, mesh }) => ({ id, vertices: mesh.vertices, triangles: mesh.triangles })),
-      contents: solidContents(assembly, 'sled'),
-      size: [max[0] - min[0], max[1] - min[1], max[2] - min[2]],
-      volume: bodies.reduce((sum, b) => sum + b.report.volume, 0),
-      problems,
-    })
+    return answered.ok ? (await this.#ready()).solid(answered.value) : answered
   }
 
-  /** The sled's STL, by the same build as the command line's. Held back on a clash and by the gate. */
+  /** The sled's STL. A clash holds it back, and so does the gate. */
   async file(input: QuickInput): Promise<Outcome<QuickFile | HeldBack>> {
     const answered = this.#answer(input)
     if (!answered.ok) return answered
-    const { answer, project } = answered.value
-    if (answer.verdict === 'clash')
-      return good({ clash: answer.findings.find((f) => f.status === 'clash'), problems: [] })
-    const report = reportOf(answer, { project, unknownFields: [] })
-    const base = answer.verdict === 'unsure' ? 'quick-check-unsure' : 'quick-check'
-    const made = sledFiles(await this.#ready(), { answer, report, base })
-    if (!made.ok) return made
-    const stl = made.value.files.find((f) => f.name.endsWith('.stl'))
-    return stl && made.value.problems.length === 0
-      ? good(stl)
-      : good({ clash: undefined, problems: made.value.problems })
+    const clash = answered.value.answer.findings.find((f) => f.status === 'clash')
+    return clash ? good({ clash }) : (await this.#ready()).file(answered.value)
   }
 
   #answer(input: QuickInput): Outcome<QuickAnswer> {
@@ -139,13 +90,13 @@ export class Bench {
     return this.#last.answer
   }
 
-  /** The kernel is fetched when it is first needed; a failed fetch may be tried again. */
-  #ready(): Promise<Kernel> {
-    this.#kernel ??= this.#loadKernel().catch((error: unknown) => {
-      this.#kernel = undefined
+  /** Fetched when it is first needed; a fetch that failed may be tried again. */
+  #ready(): Promise<Press> {
+    this.#press ??= this.#startPress().catch((error: unknown) => {
+      this.#press = undefined
       throw error
     })
-    return this.#kernel
+    return this.#press
   }
 }
 

@@ -1,7 +1,13 @@
 import { expose } from 'comlink'
-import { loadKernel } from '../../geometry/kernel/load.ts'
-import { wasmUrl } from '../../geometry/kernel/wasm-url.ts'
 import { quickPresets } from '../presets/quick-presets.ts'
 import { Bench } from './bench.ts'
 
-expose(new Bench(quickPresets(), () => loadKernel(wasmUrl)))
+const startPress = async () => {
+  const [{ startPress: start }, { wasmUrl }] = await Promise.all([
+    import('./press.ts'),
+    import('../../geometry/kernel/wasm-url.ts'),
+  ])
+  return start(wasmUrl)
+}
+
+expose(new Bench(quickPresets(), startPress))

@@ -53,7 +53,7 @@ export function LengthwiseSection(props: LengthwiseSectionProps) {
             <Overlaps view={view} frame={frame} />
             <path className="line-axis" d={`M${frame.x(view.z0) - 8} ${frame.y(0)}H${frame.x(view.z1) + 8}`} />
             <SectionDimensions view={view} frame={frame} lit={lit} />
-            <SectionPlane frame={frame} z={z} view={view} onZ={onZ} />
+            <SectionPlane frame={frame} z={z} view={view} onZ={onZ} scrolls={frame.width > width + 1} />
             {marks.map((m) => (
               <PlaceMark
                 key={`${m.tone} ${m.at.z} ${m.at.theta} ${m.at.r}`}

@@ -1,5 +1,6 @@
-import type { ReactNode } from 'react'
 import './fields.css'
+import type { ReactNode } from 'react'
+import { FieldNote } from './typed-field.tsx'
 
 export interface ChoiceOption {
   readonly value: string
@@ -19,18 +20,17 @@ export interface ChoiceFieldProps {
 
 /** A choice from a list. The system's own control: known to every hand, thumb and screen reader. */
 export function ChoiceField({ id, label, value, onValue, options, note, fault, question }: ChoiceFieldProps) {
-  const noteId = `${id}-note`
   return (
-    <div className="field">
+    <div className="field field-choice">
       <label className="field-label" htmlFor={id}>
         {label}
       </label>
       <select
         id={id}
-        className="field-input field-select"
+        className="field-input"
         value={value}
         onChange={(event) => onValue(event.target.value)}
-        aria-describedby={noteId}
+        aria-describedby={`${id}-note`}
         aria-invalid={fault !== undefined}
       >
         {options.map((o) => (
@@ -39,15 +39,9 @@ export function ChoiceField({ id, label, value, onValue, options, note, fault, q
           </option>
         ))}
       </select>
-      <div id={noteId} className="field-note choice-note" aria-live="polite">
-        {fault ? (
-          <span className="field-fault">{fault}</span>
-        ) : question ? (
-          <span className="field-question">{question}</span>
-        ) : (
-          note && <span className="soft">{note}</span>
-        )}
-      </div>
+      <FieldNote id={`${id}-note`} fault={fault} question={question}>
+        {note}
+      </FieldNote>
     </div>
   )
 }

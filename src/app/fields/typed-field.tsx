@@ -1,6 +1,5 @@
 import './fields.css'
 import type { ReactNode } from 'react'
-import { FieldError, Input, Label, Text, TextField } from 'react-aria-components'
 import type { Problem } from '../../problem/problem.ts'
 import { useSettled } from './use-settled.ts'
 
@@ -16,41 +15,70 @@ export interface TypedFieldProps {
   readonly question?: Problem | undefined
   /** What the text was understood as. */
   readonly echo?: string | undefined
-  readonly optional?: boolean
   readonly placeholder?: string
+  /** It has no meaning as things stand. */
+  readonly disabled?: boolean
   readonly onFocusChange?: (focused: boolean) => void
 }
 
-/** A text field whose text is the truth. One line below it is kept for what the program makes of it. */
+/**
+ * A text field whose text is the truth. One line below it is kept for what the program makes of it. The browser's own
+ * input with its label and description: nothing a component library would add is worth its weight on the first page.
+ */
 export function TypedField(props: TypedFieldProps) {
-  const { id, label, text, onText, fault, question, echo, optional, placeholder, onFocusChange } = props
+  const { id, label, text, onText, fault, question, echo, disabled = false, placeholder, onFocusChange } = props
   const { settled, settle } = useSettled(text)
-  const told = settled && text.trim() !== ''
+  const told = settled && text.trim() !== '' && !disabled
   const wrong = told && fault !== undefined
-  const asked = told && !wrong && question !== undefined
   return (
-    <TextField
-      className="field"
-      id={id}
-      value={text}
-      onChange={onText}
-      onBlur={settle}
-      onFocusChange={(focused) => onFocusChange?.(focused)}
-      isInvalid={wrong}
-      validationBehavior="aria"
-      autoComplete="off"
-      spellCheck="false"
-    >
-      <Label className="field-label">
+    <div className="field">
+      <label className="field-label" htmlFor={id}>
         {label}
-        {optional && <span className="soft"> (optional)</span>}
-      </Label>
-      <Input className="field-input number" placeholder={placeholder ?? ''} />
-      <Text slot="description" className="field-note" aria-live="polite">
-        {asked && <span className="field-question">{question.hint}</span>}
-        {!wrong && !asked && <span className="soft">{echo}</span>}
-      </Text>
-      <FieldError className="field-fault">{wrong && fault.hint}</FieldError>
-    </TextField>
+      </label>
+      <input
+        id={id}
+        className="field-input number"
+        type="text"
+        value={text}
+        placeholder={placeholder}
+        disabled={disabled}
+        autoComplete="off"
+        spellCheck={false}
+        aria-invalid={wrong}
+        aria-describedby={`${id}-note`}
+        onChange={(event) => onText(event.target.value)}
+        onFocus={() => onFocusChange?.(true)}
+        onBlur={() => {
+          settle()
+          onFocusChange?.(false)
+        }}
+      />
+      <FieldNote id={`${id}-note`} fault={wrong ? fault.hint : undefined} question={told ? question?.hint : undefined}>
+        {echo}
+      </FieldNote>
+    </div>
+  )
+}
+
+export interface FieldNoteProps {
+  readonly id: string
+  readonly fault: string | undefined
+  readonly question: string | undefined
+  /** What stands there when all is well. */
+  readonly children: ReactNode
+}
+
+/** The line below a field: what is wrong with it, what is asked about it, or what it came to. */
+export function FieldNote({ id, fault, question, children }: FieldNoteProps) {
+  return (
+    <div id={id} className="field-note" aria-live="polite">
+      {fault ? (
+        <span className="field-fault">{fault}</span>
+      ) : question ? (
+        <span className="field-question">{question}</span>
+      ) : (
+        children && <span className="soft">{children}</span>
+      )}
+    </div>
   )
 }

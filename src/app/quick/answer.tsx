@@ -7,7 +7,7 @@ import { GapTable } from '../drawing/gap-table.tsx'
 import { LengthwiseSection, type Mark } from '../drawing/lengthwise-section.tsx'
 import { FindingsList } from '../findings/findings-list.tsx'
 import { type FindingActions, FixLine } from '../findings/fix-line.tsx'
-import { fixed } from '../sheet/numbers.ts'
+import { fixed, signed } from '../sheet/numbers.ts'
 import { SolidPanel } from '../solid/solid-panel.tsx'
 import { VerdictBand } from '../verdict/verdict-band.tsx'
 import { type FieldName, fieldOf } from './field-paths.ts'
@@ -36,17 +36,21 @@ export interface AnswerProps {
 export function Answer(props: AnswerProps) {
   const { desk, reading, quick, look, onLook, field, theme, onFix, goTo } = props
   const { check, report, drawings, retry } = quick
-  const [chosen, setChosen] = useState<string>()
+  // Undefined: nobody has chosen yet; null: the person closed what was open.
+  const [chosen, setChosen] = useState<string | null>()
   const [solidShown, setSolidShown] = useState(false)
   const input = reading.kind === 'ready' ? reading.input : undefined
   const solid = useSolid(desk, input, solidShown)
   const fresh = check.kind === 'answered'
   const old = fresh || check.kind === 'working' ? undefined : 'old'
   const tightest = report?.findings.find((f) => f.status !== 'advice')
-  const selected = report?.findings.find((f) => f.id === chosen)
+  const wanted = chosen === null ? undefined : report?.findings.find((f) => f.id === chosen)
+  // What keeps the job from being clear lies open with its reason until one looks elsewhere.
+  const unasked = chosen === null || tightest?.status === 'clear' ? undefined : tightest
+  const selected = wanted ?? unasked
   const marks = marksOf(tightest, selected)
   const select = (id: string | undefined) => {
-    setChosen(id)
+    setChosen(id ?? null)
     const at = report?.findings.find((f) => f.id === id)?.at
     if (at) onLook({ ...look, z: at.z })
   }
@@ -63,6 +67,9 @@ export function Answer(props: AnswerProps) {
   const help = tightest && bestHelp(tightest)
   return (
     <div className="answer" id="answer" aria-busy={check.kind === 'working'}>
+      <p className="unseen" aria-live="polite">
+        {fresh && tightest && `${check.report.verdict}. Tightest: ${tightest.title}, ${signed(tightest.margin.worst)}.`}
+      </p>
       {report && (fresh || check.kind === 'working') ? (
         <VerdictBand
           verdict={report.verdict}
@@ -117,7 +124,7 @@ export function Answer(props: AnswerProps) {
             findings={report.findings}
             notChecked={report.notChecked}
             assumptions={report.assumptions}
-            selected={chosen}
+            selected={selected?.id}
             onSelect={select}
             actions={actions}
           />

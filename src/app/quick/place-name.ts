@@ -1,12 +1,9 @@
 import { fieldLabels, fieldOf } from './field-paths.ts'
 
-/** Words for the ends of paths that would not be understood as they stand. */
-const words: Readonly<Record<string, string>> = {
-  ovality: 'how round it is',
-  outline: 'its outline',
-  thickness: 'thickness of its plate',
-  height: 'height of what stands on it',
-  preset: '',
+/** Ends of paths that would not be understood as they stand, before "of the board". */
+const ends: Readonly<Record<string, string>> = {
+  ovality: 'roundness',
+  height: 'height of what stands on',
   solid: 'fully pressed length',
   free: 'free length',
 }
@@ -14,21 +11,23 @@ const words: Readonly<Record<string, string>> = {
 /** Lists and forms in a path that say nothing to a person. */
 const silent = new Set(['parts', 'sections', 'wires', 'sleds', 'printer', 'preset', 'body', 'bore', 'at', 'components'])
 
-/** A path of the project in words: "board: height of what stands on it". */
+/** A path of the project in words: "height of what stands on the board". */
 export function placeName(path: string): string {
   if (path === 'printer/error') return 'print error'
   const parts = path.split('/').filter((p) => !/^\d+$/.test(p))
   const last = parts.at(-1) ?? ''
   const field = fieldOf(path)
-  const said = words[last] ?? last
   if (field) {
     const label = fieldLabels[field]
-    const exact = field.includes('.') || ['diameter', 'length', 'thread', 'wires'].includes(last)
-    if (path.includes('/preset/') && !field.includes('.')) return said === '' ? label : `${label}: ${said}`
-    return exact || said === '' || label.includes(said) ? label : `${label}: ${said}`
+    const whole =
+      field.includes('.') || ['bore', 'depth', 'thread', 'threadLength', 'wires', 'sledDiameter'].includes(field)
+    return (whole && last !== 'ovality') || last === 'preset' ? label : of(last, label)
   }
-  return parts
-    .filter((p) => !silent.has(p))
-    .map((p) => words[p] ?? p.replaceAll('-', ' '))
-    .join(': ')
+  const [thing = path, ...rest] = parts.filter((p) => !silent.has(p)).map((p) => p.replaceAll('-', ' '))
+  return rest.length === 0 ? thing : of(rest.at(-1) ?? '', thing)
+}
+
+function of(what: string, thing: string): string {
+  const said = ends[what] ?? what
+  return said.endsWith(' on') ? `${said} the ${thing}` : `${said} of the ${thing}`
 }

@@ -29,6 +29,7 @@ export function QuickFields({ form, onForm, said, onField, sledHint }: QuickFiel
     <form className="quick-form" aria-label="Sizes" onSubmit={(event) => event.preventDefault()}>
       <fieldset>
         <legend>The hilt</legend>
+        <p className="small soft">As 33.2, 1 5/16", 33.2 ±0.05 or 33.1..33.4.</p>
         <div className="field-row">
           <LengthField
             id="bore"
@@ -73,6 +74,7 @@ export function QuickFields({ form, onForm, said, onField, sledHint }: QuickFiel
             text={form.threadLength}
             onText={(threadLength) => set({ threadLength })}
             placeholder="8"
+            disabled={form.thread.trim() === ''}
             fault={said.fault('threadLength')}
             question={said.question('threadLength')}
             onFocusChange={watch('threadLength')}

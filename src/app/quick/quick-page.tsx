@@ -9,7 +9,7 @@ import { UpdateNotice } from '../sheet/update-notice.tsx'
 import { useTheme } from '../theme/theme.ts'
 import { statusWords, VerdictMark } from '../verdict/verdict-mark.tsx'
 import { Answer } from './answer.tsx'
-import { type FieldName, fieldLabels, withFix } from './field-paths.ts'
+import { type FieldName, fieldLabels, fieldOf, withFix } from './field-paths.ts'
 import { Opening } from './opening.tsx'
 import { QuickFields } from './quick-fields.tsx'
 import { emptyForm, exampleForm, isEmpty, own, type QuickForm } from './quick-form.ts'
@@ -41,8 +41,7 @@ export function QuickPage({ desk }: { readonly desk: Desk<Bench> }) {
     const part = name.split('.')[0]
     if ((part === 'cell' || part === 'speaker' || part === 'board') && form[part].choice !== own)
       setForm({ ...form, [part]: { ...form[part], choice: own } })
-    // The own sizes of a part are there only after the next drawing.
-    requestAnimationFrame(() => document.getElementById(firstField(name))?.focus())
+    focusOn(firstField(name))
   }
   return (
     <CrashScreen rescue={() => JSON.stringify(form, null, 2)}>
@@ -108,6 +107,7 @@ export function QuickPage({ desk }: { readonly desk: Desk<Bench> }) {
               return () => {
                 setBefore({ form, text: `Applied: ${fix.text}` })
                 setForm(next)
+                focusOn(fieldOf(fix.path))
               }
             }}
             goTo={(name) => ({ label: fieldLabels[name], go: () => goTo(name) })}
@@ -119,6 +119,11 @@ export function QuickPage({ desk }: { readonly desk: Desk<Bench> }) {
       </div>
     </CrashScreen>
   )
+}
+
+/** After the next drawing: the own sizes of a part may only then be there. */
+function focusOn(id: string | undefined): void {
+  if (id !== undefined) requestAnimationFrame(() => document.getElementById(id)?.focus())
 }
 
 /** The first field to put the hand into for a part: its own sizes, which are about to appear. */

@@ -28,17 +28,13 @@ export function SaveSled({ desk, input, verdict }: SaveSledProps) {
     if (reply.kind === 'overtaken') return
     if (reply.kind !== 'done')
       return tell(reply.kind === 'stuck' ? 'Building took too long and was stopped. Try again.' : reply.message)
-    if (!reply.value.ok) return tell(reply.value.problems.map(problemText).join(' '))
+    if (!reply.value.ok) return tell(`No file. ${reply.value.problems.map(problemText).join(' ')}`)
     const made = reply.value.value
     if ('bytes' in made) {
       saveFile(made.name, made.bytes)
       return tell(`${made.name} is saved, in millimetres, standing as printed.`)
     }
-    tell(
-      made.clash
-        ? `No file while there is a clash. ${capital(made.clash.title)}: ${made.clash.why}`
-        : `No file: ${made.problems.map(problemText).join(' ')}`,
-    )
+    tell(`No file while there is a clash. ${capital(made.clash.title)}: ${made.clash.why}`)
   }
   return (
     <>

@@ -1,8 +1,9 @@
 import { useEffect, useState } from 'react'
 import type { QuickInput } from '../../job/quick.ts'
 import { problemText } from '../../problem/problem.ts'
-import type { Bench, SolidView } from '../../worker/bench.ts'
+import type { Bench } from '../../worker/bench.ts'
 import type { Desk } from '../../worker/desk.ts'
+import type { SolidView } from '../../worker/press.ts'
 
 /** The kernel is fetched at the first call, perhaps over a slow line, ms. */
 const patience = 60_000

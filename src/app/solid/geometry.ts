@@ -1,7 +1,7 @@
 import { BoxGeometry, BufferAttribute, BufferGeometry, CylinderGeometry, EdgesGeometry, Matrix4, Vector3 } from 'three'
 import { toCreasedNormals } from 'three/addons/utils/BufferGeometryUtils.js'
 import type { ContentSolid } from '../../papers/solid-contents.ts'
-import type { SolidBody } from '../../worker/bench.ts'
+import type { SolidBody } from '../../worker/press.ts'
 
 /** A body to look at: its faces, and the edges a draughtsman would draw. */
 export interface Shown {

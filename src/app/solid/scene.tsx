@@ -2,7 +2,7 @@ import { useThree } from '@react-three/fiber'
 import { useEffect, useMemo } from 'react'
 import { DoubleSide, Plane, Vector3 } from 'three'
 import type { ContentSolid } from '../../papers/solid-contents.ts'
-import type { SolidView } from '../../worker/bench.ts'
+import type { SolidView } from '../../worker/press.ts'
 import { bodyGeometry, contentGeometry, dispose, lying, type Shown } from './geometry.ts'
 import { useInks } from './inks.ts'
 

@@ -1,6 +1,6 @@
 import './solid.css'
 import { Component, lazy, type ReactNode, Suspense, useState } from 'react'
-import type { SolidView } from '../../worker/bench.ts'
+import type { SolidView } from '../../worker/press.ts'
 import { fixed } from '../sheet/numbers.ts'
 import { hasWebGl } from './webgl.ts'
 

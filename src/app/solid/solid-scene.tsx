@@ -1,6 +1,6 @@
 import { Canvas } from '@react-three/fiber'
 import { type KeyboardEvent, type PointerEvent, useRef, useState } from 'react'
-import type { SolidView } from '../../worker/bench.ts'
+import type { SolidView } from '../../worker/press.ts'
 import { Survival, Watcher } from './canvas-care.tsx'
 import { keys, moved, nearer, start, views } from './eye.ts'
 import { Scene } from './scene.tsx'

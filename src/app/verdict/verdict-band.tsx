@@ -22,7 +22,7 @@ export function VerdictBand({ verdict, tightest, notChecked, help, children }: V
       <span className="verdict-hatch" aria-hidden="true" />
       <VerdictMark status={verdict} size={44} />
       <div className="verdict-text">
-        <p id="verdict-word" className="verdict-word" aria-live="polite">
+        <p id="verdict-word" className="verdict-word">
           <span className="unseen">Verdict: </span>
           {statusWords[verdict]}
         </p>

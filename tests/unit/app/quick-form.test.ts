@@ -75,9 +75,13 @@ describe('paths and fields', () => {
   it.each([
     ['printer/error', 'print error'],
     ['sections/tube/bore/bore/diameter', 'bore'],
-    ['sections/tube/bore/bore/diameter/ovality', 'bore: how round it is'],
-    ['parts/board/preset/components/0/height', 'board: height of what stands on it'],
+    ['sections/tube/bore/bore/diameter/ovality', 'roundness of the bore'],
+    ['parts/board/preset/components/0/height', 'height of what stands on the board'],
     ['parts/speaker/body/diameter', 'diameter of the speaker'],
-    ['parts/rear-contact/solid', 'rear contact: fully pressed length'],
+    ['parts/speaker/preset/length', 'length of the speaker'],
+    ['parts/board/preset/outline', 'outline of the board'],
+    ['wires/wires/preset', 'wires'],
+    ['sections/tube/length', 'depth'],
+    ['parts/rear-contact/solid', 'fully pressed length of the rear contact'],
   ])('%s is called "%s"', (path, name) => expect(placeName(path)).toBe(name))
 })

@@ -31,6 +31,15 @@ describe('the lengthwise section', () => {
     expect(view.metal.filter((m) => m.section === 'end').every((m) => m.broken.length === 2)).toBe(true)
   })
 
+  it('shows what does not fit to its end, and the metal it would lie in', () => {
+    const short = lengthwiseView(assemblyOf({ ...lantern, depth: '60' }), 0)
+    const sled = short.sleds[0]
+    expect(sled?.z1).toBeGreaterThan(60)
+    expect(short.z1).toBeCloseTo((sled?.z1 ?? 0) + 5, 6)
+    const end = short.metal.find((m) => m.section === 'end')
+    expect(Math.max(...(end?.ring ?? []).map(([z]) => z))).toBe(short.z1)
+  })
+
   it('draws an outside that nobody measured as broken off, a measured one as an edge', () => {
     const tube = view.metal.find((m) => m.section === 'tube')
     expect(tube?.broken).toHaveLength(1)

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { loadKernel } from '../../../geometry/kernel/load.ts'
 import type { QuickInput } from '../../../src/job/quick.ts'
 import { quickPresets } from '../../../src/presets/quick-presets.ts'
 import { Bench } from '../../../src/worker/bench.ts'
+import { startPress } from '../../../src/worker/press.ts'
 
 const clear: QuickInput = {
   bore: '33.2',
@@ -20,7 +20,7 @@ const unsure: QuickInput = {
   board: 'board-sound-medium',
 }
 
-const bench = new Bench(quickPresets(), () => loadKernel())
+const bench = new Bench(quickPresets(), () => startPress())
 
 describe('the bench in the worker', () => {
   it('answers with verdict, findings and drawings as data that a message can carry', () => {
@@ -73,9 +73,9 @@ describe('the bench in the worker', () => {
     expect(a).toEqual(b)
   })
 
-  it('tries again to fetch a kernel that did not come', async () => {
+  it('tries again to fetch a press that did not come', async () => {
     let tries = 0
-    const slow = new Bench(quickPresets(), () => (++tries === 1 ? Promise.reject(new Error('offline')) : loadKernel()))
+    const slow = new Bench(quickPresets(), () => (++tries === 1 ? Promise.reject(new Error('offline')) : startPress()))
     await expect(slow.solid(clear)).rejects.toThrow('offline')
     expect(await slow.solid(clear)).toMatchObject({ ok: true })
     await slow.solid(clear)
