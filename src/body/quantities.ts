@@ -9,7 +9,7 @@ export interface Acting {
   readonly role: Role
 }
 
-/** Every quantity of a body, with the way it acts. Drift and swell are told apart: they are isotropic by definition. */
+/** Every quantity of a body, with the way it acts. Drift is told apart: it goes any way by definition. */
 export function acting(b: Body): readonly Acting[] {
   let found = known.get(b)
   if (!found) {
@@ -22,6 +22,10 @@ export function acting(b: Body): readonly Acting[] {
 const known = new WeakMap<Body, readonly Acting[]>()
 
 function actingOf(b: Body): Acting[] {
+  return b.swell ? [...ofShape(b), { quantity: b.swell, role: 'larger-tighter' }] : ofShape(b)
+}
+
+function ofShape(b: Body): Acting[] {
   const s = b.shape
   const as = (role: Role, ...list: readonly (Quantity | undefined)[]): Acting[] =>
     list.flatMap((quantity) => (quantity ? [{ quantity, role }] : []))
@@ -46,7 +50,6 @@ export function spreadsOf(...bodies: readonly Body[]): Spread[] {
       ...(b.drift ? [b.drift] : []),
       ...(b.sway ? [b.sway] : []),
       ...(b.turn ? [b.turn] : []),
-      ...(b.swell ? [b.swell] : []),
     ]
     for (const q of all) for (const t of q.terms) found.set(t.spread.path, t.spread)
   }

@@ -3,6 +3,7 @@ import { gapAt } from '../body/gap-at.ts'
 import { pairOf } from '../body/pair.ts'
 import { add, known, most, type Quantity } from '../quantity/quantity.ts'
 import type { Sled } from '../resolve/assembly.ts'
+import { seenIn } from './frame.ts'
 import type { Unit, World } from './world.ts'
 
 /**
@@ -13,8 +14,9 @@ import type { Unit, World } from './world.ts'
 export function seenFrom(world: World, unit: Unit): (obstacle: Body) => Body {
   const float = floatOf(world, unit)
   const turn = turnOf(unit.sled)
+  const seen = seenIn(unit.sled)
   return (b) => ({
-    ...b,
+    ...seen(b),
     ...(float ? { drift: b.drift ? add(b.drift, float) : float } : {}),
     ...(turn ? { turn: b.turn ? add(b.turn, turn) : turn } : {}),
   })
@@ -50,11 +52,12 @@ export function floatOf(world: World, unit: Unit): Quantity | undefined {
   if (typeof typed === 'number') return typed > 0 ? varies(typed, 'typed', 'measured') : undefined
   const insertion = world.assembly.insertions.find((i) => i.moves === `sleds/${sled.id}`)
   if (insertion?.lateral === 'axis') return undefined
+  const bores = world.assembly.bores.filter((b) => !b.solid).map((b) => seenIn(sled)(b.body))
   const gaps = unit.outside.flatMap((body) =>
-    world.assembly.bores
-      .filter((b) => !b.solid && overlaps(body, b.body))
+    bores
+      .filter((b) => overlaps(body, b))
       .map((b) => {
-        const pair = pairOf(body, b.body)
+        const pair = pairOf(body, b)
         return { worst: gapAt(pair, 'worst').lo, best: gapAt(pair, 'best').hi }
       }),
   )

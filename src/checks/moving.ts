@@ -2,6 +2,7 @@ import type { Body } from '../body/body.ts'
 import { add, type Quantity } from '../quantity/quantity.ts'
 import type { Insertion, Sled } from '../resolve/assembly.ts'
 import { turnOf } from './float.ts'
+import { outOf, seenIn } from './frame.ts'
 import { during, type Obstacles } from './obstacles.ts'
 import { isSeat } from './seats.ts'
 import { unitOf, type World } from './world.ts'
@@ -23,17 +24,23 @@ export function movingOf(world: World, i: Insertion): Moving[] {
   const { bores, intrusions } = during(world, i)
   if (list === 'parts') {
     const part = assembly.parts.find((p) => p.id === i.moves)
-    const inside = assembly.sleds.flatMap((s) => bodiesOf(world, s)).filter((b) => b.of !== i.moves)
+    const inside = assembly.sleds.flatMap((s) => bodiesOf(world, s).map(outOf(s))).filter((b) => b.of !== i.moves)
     const obstacles = { bores, intrusions: [...intrusions, ...inside] }
     return part ? [{ bodies: part.bodies, obstacles, heading: i.heading, meant: () => false }] : []
   }
   const sled = assembly.sleds.find((s) => s.id === id)
   if (!sled) return []
-  const inside = assembly.sleds.filter((s) => s !== sled && isInBefore(world, s, i)).flatMap((s) => bodiesOf(world, s))
+  const inside = assembly.sleds
+    .filter((s) => s !== sled && isInBefore(world, s, i))
+    .flatMap((s) => bodiesOf(world, s).map(outOf(s)))
+  const seen = seenIn(sled)
   return [
     {
       bodies: bodiesOf(world, sled),
-      obstacles: { bores, intrusions: [...intrusions.map(turnedBy(turnOf(sled))), ...inside] },
+      obstacles: {
+        bores: bores.map((b) => ({ ...b, body: seen(b.body) })),
+        intrusions: [...intrusions.map(turnedBy(turnOf(sled))), ...inside].map(seen),
+      },
       heading: i.heading,
       meant: (b, o) => isSeat(sled, b, o),
     },
@@ -56,7 +63,10 @@ function tubeOver(world: World, i: Insertion, id: string): Moving[] {
     .filter((s) => isInBefore(world, s, i))
     .map((sled) => ({
       bodies: bodiesOf(world, sled),
-      obstacles: { bores, intrusions: own.map(turnedBy(turnOf(sled))) },
+      obstacles: {
+        bores: bores.map((b) => ({ ...b, body: seenIn(sled)(b.body) })),
+        intrusions: own.map(turnedBy(turnOf(sled))).map(seenIn(sled)),
+      },
       heading,
       meant: (b, o) => isSeat(sled, b, o),
     }))

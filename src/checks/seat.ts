@@ -1,5 +1,5 @@
 import { contributionsOf, marginsOf } from '../quantity/margins.ts'
-import { combine, exact, type Quantity, sub } from '../quantity/quantity.ts'
+import { combine, exact, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import type { Sled } from '../resolve/assembly.ts'
 import type { Step } from '../resolve/metal.ts'
 import { type Finding, finding } from './finding.ts'
@@ -83,12 +83,13 @@ function around(sled: Sled, s: SeatInput, step: Step, id: string): Result[] {
 function face(world: World, sled: Sled, s: SeatInput, step: Step, id: string): Finding {
   const gap = s.face === 'blade' ? sub(step.z0, sled.ends.blade) : sub(sled.ends.rear, step.z1)
   const shift = world.assembly.thresholds['seat-shift']
+  // Too far short is as wrong as too far in: judged is the side that is nearer to its end.
   return built(
     sled,
     step,
     id,
     'face on a shoulder',
-    gap,
+    gap.nominal > 0 ? scale(gap, -1) : gap,
     -shift.value,
     `Drawn ${mm(gap.nominal)} from the shoulder of ${step.name}; the sled may sit up to ${mm(shift.value)} off`,
     `seat shift: ${shift.source}`,

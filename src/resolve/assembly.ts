@@ -75,7 +75,10 @@ export interface Sled {
   readonly id: string
   readonly name: string
   readonly input: SledInput
+  /** Where it is drawn; exact. */
   readonly ends: Ends
+  /** How far from there it truly lies along the hilt. */
+  readonly shift: Quantity
   /** Body pieces from the rear, each with its own radius; drawn numbers, mm. */
   readonly pieces: readonly SledPiece[]
   readonly rings: readonly SledRing[]

@@ -46,12 +46,22 @@ function ownEnds(ctx: Context, heights: Heights, p: PartInput, sizes: PartSizes)
       'a height in mm, or {of, end, by}',
       'Say where its rear face lies, for example {"of": "parts/cell", "end": "blade", "by": 2}.',
     )
-  const at = heights.place(p.at.z, path, onSled(p))
+  const placed = heights.place(p.at.z, path, onSled(p))
+  const at = placed && onSled(p) ? drawnOnce(placed) : placed
   if (!at) return undefined
   const face = p.at.face ?? (isSpoke(local) ? 'middle' : 'rear')
   const rear = face === 'rear' ? at : sub(at, scale(local.length, face === 'blade' ? 1 : 0.5))
   return { rear, blade: add(rear, local.length) }
 }
+
+/**
+ * A sled is drawn once, from the readings: what the hilt truly measures moves nothing in it. Only what a part itself
+ * measures moves what is placed by it.
+ */
+const drawnOnce = (q: Quantity): Quantity => ({
+  nominal: q.nominal,
+  terms: q.terms.filter((t) => t.spread.path.startsWith('parts/')),
+})
 
 /** A part on a sled lies where the sled is drawn to hold it; one in the wall lies where it was measured. */
 const onSled = (p: PartInput): boolean => p.on === undefined || p.on.startsWith('sleds/')
@@ -66,7 +76,8 @@ function contactEnds(ctx: Context, heights: Heights, p: PartInput, sizes: PartSi
   if (!pressed || !local) return undefined
   const atRear = presses.end === 'rear'
   const face = atRear ? pressed.rear : pressed.blade
-  const base = p.at?.z === undefined ? undefined : heights.place(p.at.z, `${path}/at/z`, onSled(p))
+  const placed = p.at?.z === undefined ? undefined : heights.place(p.at.z, `${path}/at/z`, onSled(p))
+  const base = placed && onSled(p) ? drawnOnce(placed) : placed
   if (p.at?.z !== undefined && !base) return undefined
   const away = exact((atRear ? -1 : 1) * workingLength(ctx, p, local))
   const stood = base ?? add(exact(face.nominal), away)

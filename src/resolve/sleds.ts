@@ -8,6 +8,7 @@ import type { Ends, Heights } from './heights.ts'
 import type { Section } from './metal.ts'
 import { quantityOf } from './quantity.ts'
 import { outsideOf } from './sled-outside.ts'
+import { sledShift } from './sled-shift.ts'
 
 /** Tells each sled where it lies: where it says so, else around the parts on it, with its end walls. */
 export function placeSleds(ctx: Context, heights: Heights, partsOn: (sled: string) => readonly PartInput[]): void {
@@ -80,8 +81,10 @@ export function resolveSled(
   print: PrintProcess,
 ): Sled | undefined {
   const path = `sleds/${s.id}`
-  const ends = heights.ends(path, path)
-  if (!ends) return undefined
+  const found = heights.ends(path, path)
+  if (!found) return undefined
+  const ends: Ends = { rear: exact(found.rear.nominal), blade: exact(found.blade.nominal) }
+  const shift = sledShift(ctx, heights, s, ends, sections, print)
   const own = insertions.filter((i) => i.moves === path)
   const outside = outsideOf({ ctx, heights, input: s, ends, sections, insertions: own, print })
   if (!outside) return undefined
@@ -90,7 +93,7 @@ export function resolveSled(
       ? undefined
       : quantityOf(ctx, s.clocking, { path: `${path}/clocking`, as: 'offset', min: 0, max: 180 })
   const drawn = drawnHeights(heights, s)
-  return { id: s.id, name: s.name ?? s.id, input: s, ends, ...outside, print, clocking, drawn }
+  return { id: s.id, name: s.name ?? s.id, input: s, ends, shift, ...outside, print, clocking, drawn }
 }
 
 /** Every height typed inside the sled, by its path: where it is drawn. */

@@ -1,7 +1,7 @@
 import { type Slab, slabsOf } from '../../geometry/plan/cross-section.ts'
 import type { Plan, PlanItem } from '../../geometry/plan/plan.ts'
 import type { Body } from '../body/body.ts'
-import { exact, type Quantity } from '../quantity/quantity.ts'
+import { exact } from '../quantity/quantity.ts'
 import type { Sled } from '../resolve/assembly.ts'
 import { remember } from './remember.ts'
 
@@ -13,15 +13,14 @@ const slabs = remember(
 
 /**
  * The sled's outside as bodies for the checks: its plan cut into stretches of one cross-section. The print error
- * swells every face; what moves the sled along the hilt moves them all.
+ * swells every face.
  */
 export function sledBodies(sled: Sled, plan: Plan): Body[] {
-  const along = (z: number): Quantity => ({ nominal: z, terms: sled.ends.rear.terms })
   const of = `sleds/${sled.id}`
   return plan.bodies.flatMap((body) =>
     withWideEnds(slabs(body.items)).map((slab, i): Body => {
       const form = slab.region.form
-      const place = { z0: along(slab.z0), z1: along(slab.z1) }
+      const place = { z0: exact(slab.z0), z1: exact(slab.z1) }
       const name = `${sled.name} at z ${slab.z0.toFixed(1)}–${slab.z1.toFixed(1)}`
       const shape: Body['shape'] =
         form.kind === 'disc'

@@ -309,3 +309,66 @@ describe('nests', () => {
     expect(margin(0.1).worst).toBeCloseTo(6 - 0.5 - 5.3 - 0.2, 6)
   })
 })
+
+describe('where a sled truly lies along the hilt', () => {
+  /** A block that stands out of the sled, 0.4 behind a pin that it must not reach. */
+  const ahead = (block: object, pinZ: object, sled: object, sections = [{ ...bore(), id: 'tube' }]) =>
+    job({
+      sections,
+      features: [{ ...pin({ tip: sure(11) }), at: { z: pinZ, theta: sure(0) } } as never],
+      sleds: [{ id: 'main', to: 60, diameter: sure(20), ...sled }],
+      parts: [
+        {
+          id: 'block',
+          kind: 'other',
+          body: { shape: 'box', width: sure(3), height: sure(6), length: sure(8.6) },
+          at: { z: 40, across: { x: 10, y: 0 }, ...block },
+        },
+      ],
+    })
+  const gap = (project: ProjectInput) => findingOf(project, 'clearance:parts/block:stripped').margin
+
+  it('what it carries moves with it where its rear end is placed from something in doubt', () => {
+    const sections = [
+      { id: 'rear', length: about(5, 0.3), bore: [{ id: 'b', diameter: sure(30) }] },
+      { ...bore(), z: sure(5) },
+    ]
+    const from = { of: 'sections/rear', end: 'blade' as const, by: 5 }
+    const { worst, nominal } = gap(ahead({}, sure(50), { from }, sections))
+    expect(nominal).toBeCloseTo(0.4 - 0.15, 6)
+    expect(worst).toBeCloseTo(0.4 - 0.15 - 0.3, 6)
+  })
+
+  it('a part drawn from a pin does not follow the pin: the sled is drawn once', () => {
+    const z = { of: 'features/pin', end: 'rear' as const, by: -0.4 }
+    expect(gap(ahead({ z, face: 'blade' }, about(50, 0.3), { from: 10 })).worst).toBeCloseTo(0.4 - 0.15 - 0.3, 6)
+  })
+
+  it('a seated sled goes on to its shoulder, and what it carries comes that much nearer to what sticks in', () => {
+    const shouldered = {
+      ...bore(),
+      bore: [
+        { id: 'main', length: sure(60.3), diameter: sure(30) },
+        { id: 'neck', diameter: sure(12) },
+      ],
+    }
+    const seats = [{ against: 'sections/tube/neck', face: 'blade' as const }]
+    expect(gap(ahead({}, sure(50), { from: 10, seats }, [shouldered])).worst).toBeCloseTo(0.4 - 0.15 - 0.3, 6)
+  })
+
+  it('a seat is wrong where the shoulder is far ahead as where it is far behind', () => {
+    const at = (z: number) => {
+      const steps = [
+        { id: 'main', length: sure(z), diameter: sure(30) },
+        { id: 'neck', diameter: sure(12) },
+      ]
+      const seats = [{ id: 'face', against: 'sections/tube/neck', face: 'blade' as const }]
+      const project = job({
+        sections: [{ ...bore(), bore: steps }],
+        sleds: [{ id: 'main', from: 10, to: 60, diameter: sure(20), seats }],
+      })
+      return findingOf(project, 'seat:main:face').status
+    }
+    expect([59, 59.8, 60.2, 61].map(at)).toEqual(['clash', 'clear', 'clear', 'clash'])
+  })
+})
