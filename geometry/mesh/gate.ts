@@ -9,6 +9,8 @@ export interface Expected {
   readonly bounds?: Bounds
   /** Thinnest wall the process prints, mm; walls are not measured where left out. */
   readonly leastWall?: number
+  /** Items whose faces are shallow engraving, which is no wall. */
+  readonly relief?: ReadonlySet<number>
 }
 
 /** What a mesh was found to be; `faults` is empty where it may leave. */
@@ -41,7 +43,10 @@ export function gate(m: Mesh, expected: Expected): GateReport {
   if (shells !== expected.shells) faults.push(`it falls into ${shells} pieces instead of ${expected.shells}`)
   const off = expected.bounds ? offBounds(bounds, expected.bounds) : 0
   if (!(off <= boundsWithin)) faults.push(`its size is ${off.toFixed(3)} mm off the plan`)
-  const walls = expected.leastWall === undefined || faults.length > 0 ? undefined : thickness(m, expected.leastWall)
+  const walls =
+    expected.leastWall === undefined || faults.length > 0
+      ? undefined
+      : thickness(m, expected.leastWall, expected.relief)
   for (const w of walls?.thin.slice(0, 3) ?? [])
     faults.push(
       `a wall of ${w.thickness.toFixed(2)} mm at ${placeText(w.at)}; the process prints ${expected.leastWall} mm`,

@@ -36,10 +36,11 @@ interface Sample extends WallPlace {
 
 /**
  * Walls measured on the mesh itself: from every face a ray straight into the material, to where it comes out again.
- * `limit`: what counts as thin, mm. Deterministic.
+ * `limit`: what counts as thin, mm. `relief`: items whose faces are shallow engraving; what stands between two strokes
+ * is no wall. Deterministic.
  */
-export function thickness(m: Mesh, limit: number): ThicknessReport {
-  const samples = sampleWalls(m).sort((a, b) => a.thickness - b.thickness)
+export function thickness(m: Mesh, limit: number, relief: ReadonlySet<number> = new Set()): ThicknessReport {
+  const samples = sampleWalls(m, relief).sort((a, b) => a.thickness - b.thickness)
   const thin = samples.filter((s) => s.thickness < limit - facetError)
   const patches = patchesOf(thin).filter((p) => p.reduce((sum, s) => sum + s.area, 0) >= leastPatch)
   const thinnest = firstOfSize(samples)
@@ -86,18 +87,18 @@ function patchesOf(thin: readonly Sample[]): Sample[][] {
   return patches
 }
 
-function sampleWalls(m: Mesh): Sample[] {
+function sampleWalls(m: Mesh, relief: ReadonlySet<number>): Sample[] {
   const tree = new RayTree(m)
   const faces = Array.from({ length: m.triangles.length / 3 }, (_, i) => faceOf(m, i))
   return faces.flatMap((f, i): Sample[] => {
-    if (f.area < leastTriangle) return []
+    if (f.area < leastTriangle || relief.has(m.made[i] as number)) return []
     const count = Math.max(1, Math.round(f.area / sampleArea))
     return Array.from({ length: count }, (_, k) => spread(f, k)).flatMap(([x, y, z]) => {
       const hit = tree.first(x, y, z, -f.normal[0], -f.normal[1], -f.normal[2], reach)
       if (!hit) return []
       const other = (faces[hit.triangle] as Face).normal
       const turn = f.normal[0] * other[0] + f.normal[1] * other[1] + f.normal[2] * other[2]
-      if (turn > opposed) return []
+      if (turn > opposed || relief.has(m.made[hit.triangle] as number)) return []
       const made = [m.made[i] as number, m.made[hit.triangle] as number] as const
       return [{ thickness: hit.t, at: [x, y, z] as const, made, area: f.area / count }]
     })

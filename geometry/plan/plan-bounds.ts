@@ -1,8 +1,8 @@
 import type { Bounds } from '../mesh/mesh.ts'
 import { along, type Edge, pointAt } from '../region/edge.ts'
 import type { Point } from '../region/point.ts'
-import { slabsOf } from './cross-section.ts'
-import type { PlanBody } from './plan.ts'
+import { sectionOf, slabsOf } from './cross-section.ts'
+import { type PlanBody, planSpan } from './plan.ts'
 
 /**
  * Bounds the body must have: those of its cross-sections, exact for what is added and cut along z. Rounds become
@@ -12,10 +12,15 @@ import type { PlanBody } from './plan.ts'
 export function planBounds(body: PlanBody): Bounds {
   const slabs = slabsOf(body.items)
   const points = slabs.flatMap((s) => s.region.edges.flatMap(extremes))
+  // What is added across the axis (a dovetail's tongue) has no cross-section of its own, but may be the longest.
+  const across = body.items
+    .filter((x) => x.op === 'add' && sectionOf(x.solid) === undefined)
+    .map((x) => planSpan(x.solid))
+  const stretches = [...slabs, ...across]
   const [xs, ys] = [points.map((p) => p.x), points.map((p) => p.y)]
   return {
-    min: [Math.min(...xs), Math.min(...ys), Math.min(...slabs.map((s) => s.z0))],
-    max: [Math.max(...xs), Math.max(...ys), Math.max(...slabs.map((s) => s.z1))],
+    min: [Math.min(...xs), Math.min(...ys), Math.min(...stretches.map((s) => s.z0))],
+    max: [Math.max(...xs), Math.max(...ys), Math.max(...stretches.map((s) => s.z1))],
   }
 }
 

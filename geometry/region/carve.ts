@@ -21,7 +21,8 @@ export function carve(base: Region, cutters: readonly Region[]): Region {
   )
   const contains = (p: Point) => base.contains(p) && active.every((c) => !c.contains(p))
   const edges = [...kept, ...added]
-  return { edges, contains, core: coreOf(edges, contains, base.core), form: { kind: 'other' }, hold: base.hold }
+  const core = coreOf(edges, contains, base.core)
+  return { edges, contains, core, form: { kind: 'other' }, hold: base.hold, ...(base.bore ? { bore: base.bore } : {}) }
 }
 
 /** Several regions as one. */

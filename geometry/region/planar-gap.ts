@@ -2,6 +2,7 @@ import { split } from './carve.ts'
 import { discPolygon, polygonPolygon } from './convex-gap.ts'
 import { type Edge, pointAt } from './edge.ts'
 import { between, type Link, link, nearer, nearest } from './edge-distance.ts'
+import { allFarthest } from './farthest.ts'
 import { distance, norm, type Point, point } from './point.ts'
 import type { Form, Region } from './region.ts'
 
@@ -11,7 +12,7 @@ import type { Form, Region } from './region.ts'
  * deepest boundary piece found inside the other, which is never more than the true depth).
  */
 export function planarGap(a: Region, b: Region): Link {
-  const simple = closed(a.form, b.form)
+  const simple = closed(a, b)
   if (simple) return simple
   const apart = edgeGap(a, b)
   // Boundaries that nowhere meet: apart, or one inside the other.
@@ -22,7 +23,7 @@ export function planarGap(a: Region, b: Region): Link {
 
 /** The same where only a distance is wanted: 0 where the regions overlap, at a fraction of the cost. */
 export function planarApart(a: Region, b: Region): Link {
-  const simple = closed(a.form, b.form)
+  const simple = closed(a, b)
   if (simple) return simple.d < 0 ? { ...simple, d: 0 } : simple
   const apart = edgeGap(a, b)
   return apart.d > touching && (holds(b, a) || holds(a, b)) ? { ...apart, d: 0 } : apart
@@ -37,35 +38,63 @@ const holds = (outer: Region, inner: Region): boolean => inner.edges.some((e) =>
 /** The shortest link between two boundaries. Pairs of pieces whose holding circles are farther apart are left out. */
 function edgeGap(a: Region, b: Region): Link {
   let best: Link = { d: Number.POSITIVE_INFINITY, p: a.core, q: b.core }
-  for (const e of a.edges) {
-    const he = holdOf(e)
-    for (const f of b.edges) {
-      const hf = holdOf(f)
-      if (norm(he.x - hf.x, he.y - hf.y) - he.r - hf.r < best.d) best = nearer(best, between(e, f))
+  const [ha, hb] = [holdsOf(a), holdsOf(b)]
+  for (let i = 0; i < a.edges.length; i++) {
+    const [x, y, r] = [ha[3 * i] as number, ha[3 * i + 1] as number, ha[3 * i + 2] as number]
+    for (let j = 0; j < b.edges.length; j++) {
+      const apart = norm(x - (hb[3 * j] as number), y - (hb[3 * j + 1] as number)) - r - (hb[3 * j + 2] as number)
+      if (apart < best.d) best = nearer(best, between(a.edges[i] as Edge, b.edges[j] as Edge))
     }
   }
   return best
 }
 
-interface Hold {
-  readonly x: number
-  readonly y: number
-  readonly r: number
-}
+const held = new WeakMap<Region, Float64Array>()
 
-const held = new WeakMap<Edge, Hold>()
-
-/** A circle that holds an edge. */
-function holdOf(e: Edge): Hold {
-  let found = held.get(e)
+/** For each edge of a region a circle that holds it: x, y, r. */
+function holdsOf(region: Region): Float64Array {
+  let found = held.get(region)
   if (!found) {
-    const m = pointAt(e, 0.5)
-    const whole = e.kind === 'arc' && e.sweep > Math.PI
-    const c = whole ? e.c : m
-    found = { x: c.x, y: c.y, r: whole ? e.r : distance(m, pointAt(e, 0)) }
-    held.set(e, found)
+    found = new Float64Array(3 * region.edges.length)
+    for (let i = 0; i < region.edges.length; i++) {
+      const e = region.edges[i] as Edge
+      if (e.kind === 'segment') {
+        found[3 * i] = (e.a.x + e.b.x) / 2
+        found[3 * i + 1] = (e.a.y + e.b.y) / 2
+        found[3 * i + 2] = norm(e.b.x - e.a.x, e.b.y - e.a.y) / 2
+      } else {
+        // Of a long arc the whole circle, of a short one the circle about its chord's ends from its middle.
+        const whole = e.sweep > Math.PI
+        const m = whole ? e.c : pointAt(e, 0.5)
+        found[3 * i] = m.x
+        found[3 * i + 1] = m.y
+        found[3 * i + 2] = whole ? e.r : distance(m, pointAt(e, 0))
+      }
+    }
+    held.set(region, found)
   }
   return found
+}
+
+/**
+ * The region with only the edges that can be nearest to anything between `thin` and `wide`, where the thin lies within
+ * the wide: an edge farther from the wide one than some edge is from the thin one never is.
+ */
+export function nearPart(region: Region, thin: Region, wide: Region): Region {
+  if (region.form.kind !== 'other') return region
+  const most = edgeGap(thin, region).d
+  const [hr, hw] = [holdsOf(region), holdsOf(wide)]
+  const edges = region.edges.filter((_, i) => {
+    for (let j = 0; j < wide.edges.length; j++) {
+      const apart = norm(
+        (hr[3 * i] as number) - (hw[3 * j] as number),
+        (hr[3 * i + 1] as number) - (hw[3 * j + 1] as number),
+      )
+      if (apart - (hr[3 * i + 2] as number) - (hw[3 * j + 2] as number) <= most) return true
+    }
+    return false
+  })
+  return edges.length === region.edges.length ? region : { ...region, edges }
 }
 
 /** A quick lower bound from the holding circles; −Infinity where nothing can be said. */
@@ -73,7 +102,32 @@ export function roughGap(a: Region, b: Region): number {
   return distance(a.hold.c, b.hold.c) - a.hold.r - b.hold.r
 }
 
-function closed(a: Form, b: Form): Link | undefined {
+/**
+ * In a slotted bore as in a whole one, where the way from the farthest point straight outwards meets metal: less metal
+ * is never nearer, and there it is as near as ever.
+ */
+function closed(a: Region, b: Region): Link | undefined {
+  const link = byForm(a.form, b.form)
+  if (link) return link
+  if (b.bore && !a.bore) return towards(a, b, b.bore)
+  const back = a.bore && !b.bore ? towards(b, a, a.bore) : undefined
+  return back && flip(back)
+}
+
+function towards(a: Region, metal: Region, { c, r }: { c: Point; r: number }): Link | undefined {
+  if (!Number.isFinite(a.hold.r)) return undefined
+  for (const p of allFarthest(a, c)) {
+    const d = distance(p, c)
+    if (d < 1e-9) return undefined
+    const [ux, uy] = [(p.x - c.x) / d, (p.y - c.y) / d]
+    const just = Math.max(d, r) + 1e-6
+    if (metal.contains(point(c.x + just * ux, c.y + just * uy)))
+      return { d: r - d, p, q: point(c.x + r * ux, c.y + r * uy) }
+  }
+  return undefined
+}
+
+function byForm(a: Form, b: Form): Link | undefined {
   if (a.kind === 'disc' && b.kind === 'disc') return discDisc(a.c, a.r, b.c, b.r)
   if (a.kind === 'disc' && b.kind === 'polygon') return discPolygon(a.c, a.r, b.points)
   if (a.kind === 'polygon' && b.kind === 'disc') return flip(discPolygon(b.c, b.r, a.points))
@@ -99,14 +153,15 @@ function inBore(a: Form, c: Point, R: number): Link | undefined {
   if (a.kind !== 'disc' && a.kind !== 'polygon') return undefined
   const far =
     a.kind === 'disc'
-      ? farthest(a.c, a.r, c)
+      ? beyond(a.c, a.r, c)
       : a.points.reduce((best, p) => (distance(p, c) > distance(best, c) ? p : best))
   const d = distance(far, c)
   const [ux, uy] = d > 0 ? [(far.x - c.x) / d, (far.y - c.y) / d] : [1, 0]
   return { d: R - d, p: far, q: point(c.x + R * ux, c.y + R * uy) }
 }
 
-function farthest(c: Point, r: number, from: Point): Point {
+/** The point of a disc that lies farthest from a place. */
+function beyond(c: Point, r: number, from: Point): Point {
   const d = distance(c, from)
   const [ux, uy] = d > 0 ? [(c.x - from.x) / d, (c.y - from.y) / d] : [1, 0]
   return point(c.x + r * ux, c.y + r * uy)

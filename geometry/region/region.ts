@@ -16,6 +16,8 @@ export interface Region {
   readonly form: Form
   /** A circle that holds the whole region; its radius is Infinity for metal. */
   readonly hold: { readonly c: Point; readonly r: number }
+  /** For metal around a bore, slotted or not: the bore's circle, inside which there is none of it. */
+  readonly bore?: { readonly c: Point; readonly r: number }
 }
 
 export type Form =
@@ -43,6 +45,7 @@ export function outside(c: Point, r: number): Region {
     core: { x: c.x + 2 * r + 1, y: c.y },
     form: { kind: 'outside', c, r },
     hold: { c, r: Number.POSITIVE_INFINITY },
+    bore: { c, r },
   }
 }
 

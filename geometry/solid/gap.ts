@@ -1,5 +1,5 @@
 import type { Link } from '../region/edge-distance.ts'
-import { planarApart, planarGap, roughGap } from '../region/planar-gap.ts'
+import { nearPart, planarApart, planarGap, roughGap } from '../region/planar-gap.ts'
 import { norm, type Point, point } from '../region/point.ts'
 import type { Region } from '../region/region.ts'
 import { halfPlaneGap } from './half-plane.ts'
@@ -24,9 +24,9 @@ export interface Gap {
 
 /** Bounds closer than this are good enough, mm: a thousandth of a millimetre. */
 const fine = 1e-3
-/** Where bodies are far apart a thousandth of the gap is enough. */
-const relative = 2e-3
-const mostSlices = 200
+/** Where bodies are farther apart a hundredth of the gap is enough. */
+const relative = 1e-2
+const mostSlices = 100
 
 export const far: Gap = {
   lo: Number.POSITIVE_INFINITY,
@@ -63,6 +63,7 @@ export function gap(a: Solid, b: Solid): Gap {
 /**
  * A pin beside a straight body, where no search is needed: the pin's widest slice lies beside the body, and no other
  * comes nearer; or even its thinnest slice overlaps the body's cross-section, and only the stretch between them counts.
+ * Otherwise the search is left with the few edges that can matter.
  */
 function pinBeside(a: Radial, b: Solid): Gap | undefined {
   const [sa, sb] = [span(a), span(b)]
@@ -78,8 +79,11 @@ function pinBeside(a: Radial, b: Solid): Gap | undefined {
     return { lo: d, hi: d, z: widest, p: planar.p, q: planar.q, dz: 0 }
   }
   if (dz <= 0) return undefined
-  const thin = planarApart(sliceOver(a, { z0: sa.z1, z1: sa.z1 }), section)
-  return thin.d - a.grow - b.grow <= 0 ? { lo: dz, hi: dz, z: middle(sa, sb), p: thin.p, q: thin.q, dz } : undefined
+  const slim = sliceOver(a, { z0: sa.z1, z1: sa.z1 })
+  const thin = planarApart(slim, section)
+  if (thin.d - a.grow - b.grow <= 0) return { lo: dz, hi: dz, z: middle(sa, sb), p: thin.p, q: thin.q, dz }
+  const near = nearPart(section, slim, sliceOver(a, sa))
+  return b.kind === 'prism' && near !== section ? searched(a, { ...b, region: near }) : undefined
 }
 
 const swap = (g: Gap): Gap => ({ ...g, p: g.q, q: g.p })

@@ -1,5 +1,5 @@
+import { farthest } from '../region/farthest.ts'
 import { distance, type Point, polar } from '../region/point.ts'
-import type { Region } from '../region/region.ts'
 import { halfLength, type Radial, type Solid } from './solid.ts'
 
 /**
@@ -62,24 +62,4 @@ function pinReach(s: Radial, c: Point): Reach[] {
     { z0: z - long, z1: z - flat, r0: middle, r1: r, far, exact: true },
     { z0: z + flat, z1: z + long, r0: r, r1: middle, far, exact: true },
   ]
-}
-
-/** The point of a region's boundary that lies farthest from c. Exact for arcs and segments. */
-export function farthest(region: Region, c: Point): Point {
-  const f = region.form
-  if (f.kind === 'polygon') return f.points.reduce((best, p) => (distance(p, c) > distance(best, c) ? p : best))
-  if (f.kind === 'disc') return (arcFar(f.c, f.r, 0, 2 * Math.PI, c) as [Point])[0]
-  let best = region.core
-  for (const e of region.edges) {
-    const candidates: Point[] = e.kind === 'segment' ? [e.a, e.b] : arcFar(e.c, e.r, e.start, e.sweep, c)
-    for (const p of candidates) if (distance(p, c) > distance(best, c)) best = p
-  }
-  return best
-}
-
-function arcFar(m: Point, r: number, start: number, sweep: number, c: Point): Point[] {
-  const on = (w: number): Point => ({ x: m.x + r * Math.cos(w), y: m.y + r * Math.sin(w) })
-  const away = Math.atan2(m.y - c.y, m.x - c.x)
-  const turn = (((away - start) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI)
-  return turn <= sweep ? [on(away)] : [on(start), on(start + sweep)]
 }

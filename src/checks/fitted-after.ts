@@ -1,10 +1,14 @@
 import type { Body } from '../body/body.ts'
+import { roughGap } from '../body/rough.ts'
 import { type Finding, finding, type NotChecked } from './finding.ts'
 import { reading } from './fixes.ts'
 import { seenFrom } from './float.ts'
 import { type Demand, tightest } from './group.ts'
 import { gapReason, mm } from './words.ts'
 import { type Check, unitOf, type World } from './world.ts'
+
+/** Fittings farther from the sled than this are not told of, mm. */
+const worthTelling = 20
 
 /** What comes through the wall once the sled is in: switch bodies with tags and wire bend, ports, screw tips. */
 export const fittedAfter: Check = {
@@ -63,9 +67,11 @@ function judged(world: World, fitting: Fitting): Finding[] {
     const unit = unitOf(world, sled)
     const seen = fitting.bodies.map(seenFrom(world, unit))
     const inside = [...unit.outside, ...unit.contents]
-    const demands = seen.flatMap((b) => inside.map((a): Demand => ({ a, b, limit: limit.value })))
+    const demands = seen
+      .flatMap((b) => inside.map((a): Demand => ({ a, b, limit: limit.value })))
+      .filter((d) => roughGap(d.a, d.b) < worthTelling)
     const t = tightest(demands)
-    if (!t || t.margins.worst > 20) return []
+    if (!t || t.margins.worst > worthTelling) return []
     return [
       finding({
         id: `fitted-after:${fitting.id}:${sled.id}`,

@@ -5,6 +5,7 @@ import type { Body } from '../body/body.ts'
 import { gapAt, gapWith } from '../body/gap-at.ts'
 import { type Pair, pairOf } from '../body/pair.ts'
 import { spreadsOf } from '../body/quantities.ts'
+import { roughGap } from '../body/rough.ts'
 import { type Contribution, contribution, type Margins } from '../quantity/margins.ts'
 import type { Where } from './finding.ts'
 
@@ -29,18 +30,22 @@ export interface Tightest {
 }
 
 /** Pairs whose worst margin is farther than this above the least cannot be the least at another level, mm, unless their spreads differ by more. */
-const near = 1
+const near = 0.5
+/** Of pairs that cannot be tighter than the least found, so many are looked at. */
+const enough = 6
 
 /**
  * The least margin over many pairs. At "worst" the least of lower bounds, at "settled" the least of upper bounds: a
  * pair left out can only make the verdict more cautious in the first case and less hasty in the second.
  */
 export function tightest(demands: readonly Demand[]): Tightest | undefined {
-  const sorted = demands.map((d) => ({ d, rough: roughly(d) })).sort((a, b) => a.rough - b.rough)
+  const sorted = demands
+    .map((d) => ({ d, rough: roughGap(d.a, d.b, d.way) - d.limit }))
+    .sort((a, b) => a.rough - b.rough)
   let least = Number.POSITIVE_INFINITY
   const judged: Judged[] = []
   for (const { d, rough } of sorted) {
-    if (rough - d.limit > least + near) continue
+    if (rough > least + near || (judged.length >= enough && rough >= least)) continue
     const pair = pairOf(d.a, d.b, d.way)
     const worst = gapAt(pair, 'worst')
     const left = worst.lo - d.limit
@@ -84,26 +89,6 @@ function ordered(m: Margins): Margins {
   const nominal = Math.max(m.worst, m.nominal)
   const best = Math.max(nominal, m.settled, m.best)
   return { worst: m.worst, nominal, settled: Math.max(m.worst, m.settled), best }
-}
-
-/** A lower bound of the gap that costs nothing: how far apart along the axis, less every doubt along it. */
-function roughly(d: Demand): number {
-  const [a, b] = [heights(d.a), heights(d.b)]
-  const ahead = b.lo - a.hi
-  const behind = a.lo - b.hi
-  if (!d.way) return Math.max(ahead, behind)
-  return d.way === 'blade' ? ahead : behind
-}
-
-function heights(b: Body): { lo: number; hi: number } {
-  const s = b.shape
-  const doubt = (terms: readonly { gain: number; spread: { minus: number; plus: number } }[]) =>
-    terms.reduce((sum, t) => sum + Math.abs(t.gain) * Math.max(t.spread.minus, t.spread.plus), 0)
-  if (s.kind === 'pin') {
-    const r = s.radius.nominal + doubt(s.radius.terms) + doubt(s.z.terms)
-    return { lo: s.z.nominal - r, hi: s.z.nominal + r }
-  }
-  return { lo: s.z0.nominal - doubt(s.z0.terms), hi: s.z1.nominal + doubt(s.z1.terms) }
 }
 
 /** What each spread does to the gap of a pair on its own. */

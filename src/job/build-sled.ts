@@ -72,7 +72,8 @@ export function trySled(kernel: Kernel, assembly: Assembly, sledId: string, face
       )
       return []
     }
-    const report = gate(built.mesh, { shells: 1, bounds: planBounds(body), leastWall: sled.print.leastWall })
+    const relief = new Set(body.items.flatMap((x, i) => (x.nest === 'mark' ? [i] : [])))
+    const report = gate(built.mesh, { shells: 1, bounds: planBounds(body), leastWall: sled.print.leastWall, relief })
     problems.push(
       ...report.faults.map((fault) =>
         problem('solid-failed', `sleds/${sled.id}`, fault, 'one closed body of the planned size', hint(fault)),

@@ -1,6 +1,6 @@
+import { farthest } from '../../geometry/region/farthest.ts'
 import { origin } from '../../geometry/region/point.ts'
 import type { Region } from '../../geometry/region/region.ts'
-import { farthest } from '../../geometry/solid/silhouette.ts'
 import type { Body } from '../body/body.ts'
 import { isThere } from '../body/there.ts'
 import type { Assembly, Part } from '../resolve/assembly.ts'

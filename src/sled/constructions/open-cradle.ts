@@ -2,6 +2,7 @@ import type { PlanItem } from '../../../geometry/plan/plan.ts'
 import type { Part } from '../../resolve/assembly.ts'
 import { derived } from '../dimensions.ts'
 import { beyond, nestJob, outerRadius, type SledJob } from '../job.ts'
+import { shelfTop } from '../nests/board-shelf.ts'
 import { ownEnd } from '../nests/end-cup.ts'
 import { nestOf } from '../nests/nest-of.ts'
 import { openSide, pocketSpan } from '../nests/round-nest.ts'
@@ -26,7 +27,9 @@ function bay(sled: SledJob, part: Part): PlanItem[] {
   const { z0, z1 } = pocketSpan(job)
   const { v, aside } = seenFacing({ x: part.across.x.nominal, y: part.across.y.nominal }, facing)
   const top = outerRadius(sled.sled, z0, z1) + beyond
-  const plane = derived('bay plane', v, `${part.id}/at/across`, 'middle of the part')
+  // A shelf keeps its sides up to its lips; anything else lies in the body to its middle.
+  const height = part.extent.round ? v : Math.max(v, shelfTop(job))
+  const plane = derived('bay plane', height, `${part.id}/at/across`, 'middle of the part, or above its lips')
   return [
     {
       id: `${part.id}/bay`,
@@ -34,7 +37,7 @@ function bay(sled: SledJob, part: Part): PlanItem[] {
       by: part.id,
       nest: 'bay',
       dimensions: [plane],
-      solid: blockFacing(facing, aside, v, Math.max(top, v + 1), 4 * top, z0, z1),
+      solid: blockFacing(facing, aside, height, Math.max(top, height + 1), 4 * top, z0, z1),
     },
   ]
 }

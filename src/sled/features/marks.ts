@@ -1,9 +1,10 @@
 import vectorText from '@jscad/modeling/src/text/vectorText.js'
 import { slabsOf } from '../../../geometry/plan/cross-section.ts'
-import type { PlanItem } from '../../../geometry/plan/plan.ts'
+import { type PlanItem, planSpan } from '../../../geometry/plan/plan.ts'
 import { polar } from '../../../geometry/region/point.ts'
 import { dimension } from '../dimensions.ts'
 import { beyond, cannot, drawnAt, innerRadius, type SledJob } from '../job.ts'
+import { remember } from '../remember.ts'
 
 /** Letters 3.5 high, 0.5 deep, strokes of 0.6: readable in black plastic (0.5 deep: from memory). */
 const usual = { height: 3.5, depth: 0.5, stroke: 0.6 }
@@ -61,8 +62,11 @@ function engraved(job: SledJob, items: readonly PlanItem[], m: Mark): PlanItem[]
     )
     return []
   }
-  const theta = m.theta ?? plainSide(items, m.z, m.z + length, half, R, depth.value + sled.print.leastWall)
-  if (theta === undefined) return []
+  const [z0, z1] = [m.z, m.z + length]
+  const near = items.filter(({ solid }) => planSpan(solid).z1 > z0 - 1 && planSpan(solid).z0 < z1 + 1)
+  const deep = depth.value + sled.print.leastWall
+  const theta = m.theta ?? plainSide({ near, z0, z1, halfWidth: half, R, deep })
+  if (theta < 0) return []
   const rest = {
     op: 'cut' as const,
     stage: 2 as const,
@@ -115,22 +119,28 @@ function bar(t0: number, z0: number, t1: number, z1: number, width: number): rea
 /** Plain outside kept around a text, mm. */
 const plain = 1
 
-/** A clock angle at which the outside is whole over the text's length and width; undefined where there is none. */
-function plainSide(
-  items: readonly PlanItem[],
-  z0: number,
-  z1: number,
-  halfWidth: number,
-  R: number,
-  deep: number,
-): number | undefined {
-  const beside = slabsOf(items, true).filter((s) => s.z1 > z0 - 1 && s.z0 < z1 + 1)
-  const half = (Math.asin(Math.min(1, (halfWidth + plain) / R)) * 180) / Math.PI
-  for (let k = 0; k < 72; k++) {
-    // From the back (θ = 180) outwards to both sides.
-    const theta = (180 + (k % 2 === 0 ? 1 : -1) * Math.ceil(k / 2) * 5 + 360) % 360
-    const probes = [-1, -0.5, 0, 0.5, 1].flatMap((s) => [R - 0.05, R - deep].map((r) => polar(r, theta + s * half)))
-    if (beside.length > 0 && beside.every((s) => probes.every((p) => s.region.contains(p)))) return theta
-  }
-  return undefined
+interface PlainAsk {
+  readonly near: readonly PlanItem[]
+  readonly z0: number
+  readonly z1: number
+  readonly halfWidth: number
+  readonly R: number
+  readonly deep: number
 }
+
+/** A clock angle at which the outside is whole over the text's length and width; −1 where there is none. */
+const plainSide = remember(
+  16,
+  (a: PlainAsk) => JSON.stringify([a.near.map((x) => [x.op, x.stage, x.solid]), a.z0, a.z1, a.halfWidth, a.R, a.deep]),
+  ({ near, z0, z1, halfWidth, R, deep }: PlainAsk): number => {
+    const beside = slabsOf(near, true).filter((s) => s.z1 > z0 - 1 && s.z0 < z1 + 1)
+    const half = (Math.asin(Math.min(1, (halfWidth + plain) / R)) * 180) / Math.PI
+    for (let k = 0; k < 72; k++) {
+      // From the back (θ = 180) outwards to both sides.
+      const theta = (180 + (k % 2 === 0 ? 1 : -1) * Math.ceil(k / 2) * 5 + 360) % 360
+      const probes = [-1, -0.5, 0, 0.5, 1].flatMap((s) => [R - 0.05, R - deep].map((r) => polar(r, theta + s * half)))
+      if (beside.length > 0 && beside.every((s) => probes.every((p) => s.region.contains(p)))) return theta
+    }
+    return -1
+  },
+)

@@ -46,6 +46,12 @@ export function boardShelf(job: NestJob, nest = 'board shelf'): PlanItem[] {
   return items
 }
 
+/** Height along its facing up to which a shelf needs its sides: above the lips, where it has them. */
+export function shelfTop(job: NestJob): number {
+  const lip = job.typed?.lip ?? 0
+  return lip > 0 ? plateOf(job, nestGap(job)).top + job.sled.print.leastWall : Number.NEGATIVE_INFINITY
+}
+
 interface Plate {
   readonly facing: number
   readonly aside: number
