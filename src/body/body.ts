@@ -84,6 +84,8 @@ export interface Opening {
   readonly theta: number
   readonly halfWidth: Quantity
   readonly floor?: Quantity
+  /** How far out it is wide enough to matter: what turns in it meets its sides there at the latest, mm. */
+  readonly reach: number
 }
 
 /** Any fixed cross-section (a carved piece of the sled), drawn in the sled's own numbers. */

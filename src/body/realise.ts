@@ -49,7 +49,7 @@ export function realise(body: Body, pick: Pick, { grow = 0, widen = 0 }: Allowan
     const c = { x: pick(s.x, 0), y: pick(s.y, 0) }
     const [r0, r1] = [pick(s.r0, -1), pick(s.r1, -1)]
     if (s.openings && s.openings.length > 0)
-      return { kind: 'prism', region: slotted(s, Math.min(r0, r1), c, pick), z0, z1, grow: g }
+      return { kind: 'prism', region: slotted(s, Math.min(r0, r1), c, pick, turn, arc), z0, z1, grow: g }
     return { kind: 'bore', c, z0, z1, ...(r0 === r1 ? { r0, r1 } : taper(s, pick, { z0, z1, r0, r1 })), grow: g }
   }
   if (s.kind === 'box') {
@@ -123,14 +123,16 @@ function block(s: Box, pick: Pick, turn: number, arc: number): Region {
 }
 
 /** A bore with slots in its wall: the metal less each slot, which starts inside the bore. */
-function slotted(s: BoreShape, r: number, c: { x: number; y: number }, pick: Pick): Region {
+function slotted(s: BoreShape, r: number, c: { x: number; y: number }, pick: Pick, turn: number, arc: number): Region {
   return carve(
     outside(c, r),
-    (s.openings ?? []).map((o) => slotRegion(o, pick)),
+    (s.openings ?? []).map((o) => slotRegion(o, pick, turn, arc)),
   )
 }
 
-function slotRegion(o: Opening, pick: Pick): Region {
+/** Turned either way a slot leaves the less room the farther out it is met. */
+function slotRegion(o: Opening, pick: Pick, turn: number, arc: number): Region {
   const floor = o.floor ? pick(o.floor, -1) : 1000
-  return rectangle(polar(floor / 2, o.theta), Math.max(least, pick(o.halfWidth, -1)), floor / 2, o.theta)
+  const half = Math.max(least, pick(o.halfWidth, -1) - o.reach * arc)
+  return rectangle(polar(floor / 2, o.theta + turn), half, floor / 2, o.theta + turn)
 }

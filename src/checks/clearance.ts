@@ -3,7 +3,7 @@ import type { State } from '../resolve/assembly.ts'
 import { type Finding, finding } from './finding.ts'
 import { gapFixes } from './fixes.ts'
 import { seenFrom } from './float.ts'
-import { seenIn } from './frame.ts'
+import { boreSeenIn } from './frame.ts'
 import { type Demand, tightest } from './group.ts'
 import { groupBy } from './group-by.ts'
 import { all, around } from './obstacles.ts'
@@ -44,7 +44,7 @@ function inState(world: World, unit: Unit, state: State, names: string): Finding
   const limit = world.assembly.thresholds.clearance
   const obstacles = around(world, state)
   const present = unit.contents.filter((b) => !state.without.has(b.of))
-  const seen = seenIn(unit.sled)
+  const seen = boreSeenIn(unit.sled)
   const intrusions = obstacles.intrusions.map(seenFrom(world, unit))
   const groups = groupBy([...unit.outside, ...present], (b) => b.of)
   return [...groups].flatMap(([of, bodies]): Finding[] => {

@@ -2,8 +2,7 @@ import type { Body } from '../body/body.ts'
 import { gapAt } from '../body/gap-at.ts'
 import { pairOf } from '../body/pair.ts'
 import { add, known, most, type Quantity } from '../quantity/quantity.ts'
-import type { Sled } from '../resolve/assembly.ts'
-import { seenIn } from './frame.ts'
+import { seenIn, turnOf } from './frame.ts'
 import type { Unit, World } from './world.ts'
 
 /**
@@ -22,22 +21,6 @@ export function seenFrom(world: World, unit: Unit): (obstacle: Body) => Body {
   })
 }
 
-/** How far the sled may be turned from its place; nominal 0. */
-export function turnOf(sled: Sled): Quantity | undefined {
-  const { clocking } = sled
-  if (!clocking) return undefined
-  const most = Math.max(Math.abs(clocking.nominal), ...clocking.terms.map((t) => t.spread.plus))
-  return known(0, {
-    path: `sleds/${sled.id}/clocking`,
-    kind: 'varies',
-    minus: most,
-    plus: most,
-    distribution: 'rectangular',
-    source: 'measured',
-    from: 'clocking of the sled',
-  })
-}
-
 /**
  * How far a sled can shift sideways where it sits: typed, or the room its outside leaves in the bores beside it. It
  * varies: a shaken hilt finds every place of it. Only gaps to what sticks in are narrowed by it; the bore itself is
@@ -48,8 +31,7 @@ export function floatOf(world: World, unit: Unit): Quantity | undefined {
   const path = `sleds/${sled.id}/float`
   const varies = (plus: number, from: string, source: 'measured' | 'computed') =>
     known(0, { path, kind: 'varies', minus: 0, plus, distribution: 'rectangular', source, from })
-  const typed = sled.input.float
-  if (typeof typed === 'number') return typed > 0 ? varies(typed, 'typed', 'measured') : undefined
+  if (sled.float !== undefined) return sled.float > 0 ? varies(sled.float, 'typed', 'measured') : undefined
   const insertion = world.assembly.insertions.find((i) => i.moves === `sleds/${sled.id}`)
   if (insertion?.lateral === 'axis') return undefined
   const bores = world.assembly.bores.filter((b) => !b.solid).map((b) => seenIn(sled)(b.body))

@@ -1,5 +1,5 @@
 import type { Body } from '../body/body.ts'
-import { add, type Quantity, scale } from '../quantity/quantity.ts'
+import { add, known, type Quantity, scale } from '../quantity/quantity.ts'
 import type { Sled } from '../resolve/assembly.ts'
 
 type Place = (b: Body) => Body
@@ -9,6 +9,48 @@ type Place = (b: Body) => Body
  * lies ahead. What moves both is then in neither.
  */
 export const seenIn = (sled: Sled): Place => placing(sled.shift, -1)
+
+/**
+ * A bore as seen from a sled that may be off its clock angle: a slot in it is met turned, and a bore beside the axis
+ * lies a little aside.
+ */
+export function boreSeenIn(sled: Sled): Place {
+  const seen = seenIn(sled)
+  const turn = turnOf(sled)
+  if (!turn) return seen
+  const turned = new WeakMap<Body, Body>()
+  return (b) => {
+    const found = turned.get(b) ?? turnedBore(seen(b), turn)
+    turned.set(b, found)
+    return found
+  }
+}
+
+function turnedBore(b: Body, turn: Quantity): Body {
+  if (b.shape.kind !== 'bore') return b
+  const off = Math.hypot(b.shape.x.nominal, b.shape.y.nominal)
+  const aside = scale(turn, (off * Math.PI) / 180)
+  return {
+    ...b,
+    ...(b.shape.openings ? { turn: b.turn ? add(b.turn, turn) : turn } : {}),
+    ...(off > 0 ? { sway: b.sway ? add(b.sway, aside) : aside } : {}),
+  }
+}
+
+/** How far the sled may be turned from its place; nominal 0. */
+export function turnOf(sled: Sled): Quantity | undefined {
+  const { clocking } = sled
+  if (!clocking) return undefined
+  return known(0, {
+    path: `sleds/${sled.id}/clocking`,
+    kind: 'varies',
+    minus: clocking,
+    plus: clocking,
+    distribution: 'rectangular',
+    source: 'measured',
+    from: 'clocking of the sled',
+  })
+}
 
 /** A body of a sled where it truly lies in the hilt. */
 export const outOf = (sled: Sled): Place => placing(sled.shift, 1)

@@ -1,8 +1,7 @@
 import type { Body } from '../body/body.ts'
 import { add, type Quantity } from '../quantity/quantity.ts'
 import type { Insertion, Sled } from '../resolve/assembly.ts'
-import { turnOf } from './float.ts'
-import { outOf, seenIn } from './frame.ts'
+import { boreSeenIn, outOf, seenIn, turnOf } from './frame.ts'
 import { during, type Obstacles } from './obstacles.ts'
 import { isSeat } from './seats.ts'
 import { unitOf, type World } from './world.ts'
@@ -33,12 +32,12 @@ export function movingOf(world: World, i: Insertion): Moving[] {
   const inside = assembly.sleds
     .filter((s) => s !== sled && isInBefore(world, s, i))
     .flatMap((s) => bodiesOf(world, s).map(outOf(s)))
-  const seen = seenIn(sled)
+  const [seen, boreSeen] = [seenIn(sled), boreSeenIn(sled)]
   return [
     {
       bodies: bodiesOf(world, sled),
       obstacles: {
-        bores: bores.map((b) => ({ ...b, body: seen(b.body) })),
+        bores: bores.map((b) => ({ ...b, body: boreSeen(b.body) })),
         intrusions: [...intrusions.map(turnedBy(turnOf(sled))), ...inside].map(seen),
       },
       heading: i.heading,
@@ -64,7 +63,7 @@ function tubeOver(world: World, i: Insertion, id: string): Moving[] {
     .map((sled) => ({
       bodies: bodiesOf(world, sled),
       obstacles: {
-        bores: bores.map((b) => ({ ...b, body: seenIn(sled)(b.body) })),
+        bores: bores.map((b) => ({ ...b, body: boreSeenIn(sled)(b.body) })),
         intrusions: own.map(turnedBy(turnOf(sled))).map(seenIn(sled)),
       },
       heading,

@@ -83,7 +83,10 @@ export interface Sled {
   readonly pieces: readonly SledPiece[]
   readonly rings: readonly SledRing[]
   readonly print: PrintProcess
-  readonly clocking: Quantity | undefined
+  /** How far it may be off its clock angle, either way, degrees. */
+  readonly clocking: number | undefined
+  /** How far it can shift sideways at most, where that was typed, mm. */
+  readonly float: number | undefined
   /** Heights typed inside the sled, by path (`sleds/main/splits/a/z`): drawn numbers. */
   readonly drawn: ReadonlyMap<string, number>
 }

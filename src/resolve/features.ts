@@ -242,6 +242,7 @@ export function openingsOf(ctx: Context, heights: Heights, sections: readonly Se
     const opening: Opening = {
       theta: theta.nominal,
       halfWidth: half,
+      reach,
       ...(depth && wall ? { floor: add(wall, depth) } : {}),
     }
     return [{ id: path, section: section.id, z0: ends.rear, z1: ends.blade, opening }]

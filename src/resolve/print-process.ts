@@ -6,6 +6,7 @@ import { known, type Quantity, type SpreadKind } from '../quantity/quantity.ts'
 import type { PrintProcess } from './assembly.ts'
 import { type Context, wrong } from './context.ts'
 import { quantityOf } from './quantity.ts'
+import { hasSpread } from './typed-limit.ts'
 
 /** The printer a sled is made on: its own figures where it has them, else those of its process's preset. */
 export function printProcessOf(ctx: Context, sled: SledInput): PrintProcess | undefined {
@@ -88,10 +89,4 @@ function spreadFrom(q: Quantity, input: QuantityInput | undefined, path: string)
     source: 'measured',
     from: "this printer's error",
   })
-}
-
-/** A bare number is the error itself, not a reading with an error of its own. */
-function hasSpread(input: QuantityInput | undefined): boolean {
-  if (typeof input === 'string') return /±|[+]|[.][.]/.test(input)
-  return typeof input === 'object' && ('plus' in input || 'minus' in input || 'min' in input)
 }

@@ -6,9 +6,9 @@ import type { Insertion, PrintProcess, Sled } from './assembly.ts'
 import { type Context, limitOf, wrong } from './context.ts'
 import type { Ends, Heights } from './heights.ts'
 import type { Section } from './metal.ts'
-import { quantityOf } from './quantity.ts'
 import { outsideOf } from './sled-outside.ts'
 import { sledShift } from './sled-shift.ts'
+import { typedLimit } from './typed-limit.ts'
 
 /** Tells each sled where it lies: where it says so, else around the parts on it, with its end walls. */
 export function placeSleds(ctx: Context, heights: Heights, partsOn: (sled: string) => readonly PartInput[]): void {
@@ -88,12 +88,10 @@ export function resolveSled(
   const own = insertions.filter((i) => i.moves === path)
   const outside = outsideOf({ ctx, heights, input: s, ends, sections, insertions: own, print })
   if (!outside) return undefined
-  const clocking =
-    s.clocking === undefined
-      ? undefined
-      : quantityOf(ctx, s.clocking, { path: `${path}/clocking`, as: 'offset', min: 0, max: 180 })
+  const clocking = typedLimit(ctx, s.clocking, { path: `${path}/clocking`, as: 'angle', min: 0, max: 180 })
+  const float = typedLimit(ctx, s.float, { path: `${path}/float`, as: 'offset', min: 0, max: 20 })
   const drawn = drawnHeights(heights, s)
-  return { id: s.id, name: s.name ?? s.id, input: s, ends, shift, ...outside, print, clocking, drawn }
+  return { id: s.id, name: s.name ?? s.id, input: s, ends, shift, ...outside, print, clocking, float, drawn }
 }
 
 /** Every height typed inside the sled, by its path: where it is drawn. */

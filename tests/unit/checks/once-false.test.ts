@@ -372,3 +372,46 @@ describe('where a sled truly lies along the hilt', () => {
     expect([59, 59.8, 60.2, 61].map(at)).toEqual(['clash', 'clear', 'clear', 'clash'])
   })
 })
+
+describe('a sled that is not held still', () => {
+  const near = (sled: object) =>
+    job({
+      sleds: [{ id: 'main', from: 10, to: 60, diameter: sure(20), ...sled }],
+      features: [pin({ tip: sure(10.6) })],
+    })
+  const worst = (sled: object) => findingOf(near(sled), 'clearance:sleds/main:stripped').margin.worst
+
+  it('floats as far as was typed, in whatever form, even where it goes in on the axis', () => {
+    expect(worst({ float: 0.2 })).toBeCloseTo(0.6 - 0.15 - 0.2, 4)
+    expect(worst({ float: about(0.2, 0.1) })).toBeCloseTo(0.6 - 0.15 - 0.3, 4)
+    expect(worst({ float: { min: 0, max: 0.25 } })).toBeCloseTo(0.6 - 0.15 - 0.25, 4)
+  })
+
+  it('off its clock angle comes nearer to the sides of a slot', () => {
+    const slotted = (clocking: number) =>
+      job({
+        sections: [{ ...bore(), outside: [{ diameter: sure(40) }] }],
+        sleds: [{ id: 'main', from: 10, to: 60, diameter: sure(20), clocking }],
+        features: [
+          {
+            id: 'slot',
+            kind: 'slot',
+            on: 'sections/tube',
+            at: { z: sure(-1), face: 'rear', theta: sure(0) },
+            shape: { form: 'slot', length: sure(80), width: sure(4) },
+          },
+        ],
+        parts: [
+          {
+            id: 'rider',
+            kind: 'other',
+            body: { shape: 'box', width: sure(3), height: sure(4), length: sure(6) },
+            at: { z: 20, across: { x: 16, y: 0 } },
+          },
+        ],
+      })
+    const margin = (clocking: number) => findingOf(slotted(clocking), 'way-in:in:parts/rider').margin.worst
+    expect(margin(0)).toBeCloseTo(0.5 - 0.15, 4)
+    expect(margin(1)).toBeLessThan(0.5 - 0.15 - 18 * Math.sin(Math.PI / 180) + 1e-3)
+  })
+})

@@ -1,0 +1,20 @@
+import type { QuantityInput } from '../project/schema/quantity.ts'
+import { least, most } from '../quantity/quantity.ts'
+import type { Context } from './context.ts'
+import { type Ask, quantityOf } from './quantity.ts'
+
+/**
+ * How far something may be off, as typed: a bare number is that limit itself and no reading; what stands beside it as
+ * ± or as a range comes on top. Never negative.
+ */
+export function typedLimit(ctx: Context, input: QuantityInput | undefined, ask: Ask): number | undefined {
+  const q = quantityOf(ctx, input, ask)
+  if (!q) return undefined
+  return hasSpread(input) ? Math.max(Math.abs(least(q)), Math.abs(most(q))) : Math.abs(q.nominal)
+}
+
+/** Whether a person wrote a spread beside the number. */
+export function hasSpread(input: QuantityInput | undefined): boolean {
+  if (typeof input === 'string') return /±|[+]|[.][.]/.test(input)
+  return typeof input === 'object' && ('plus' in input || 'minus' in input || 'min' in input)
+}
