@@ -115,6 +115,7 @@ export interface PrintProcess {
   readonly error: Quantity
   readonly holeShrink: number
   readonly leastWall: number
+  readonly leastWallSource: string
   readonly bead: number | undefined
   /** Diametral gap between a part and its pocket as printed, by fit class. */
   readonly fit: Readonly<
@@ -123,6 +124,18 @@ export interface PrintProcess {
       { readonly min: number; readonly max: number; readonly nominal: number }
     >
   >
+  readonly source: string
+  /** What it prints with; undefined where the project does not say. */
+  readonly material: PrintMaterial | undefined
+}
+
+export interface PrintMaterial {
+  readonly id: string
+  readonly name: string
+  /** Where it is named in the project. */
+  readonly path: string
+  /** g/cm³; undefined where its preset does not know it. */
+  readonly density: { readonly min: number; readonly max: number } | undefined
   readonly source: string
 }
 

@@ -1,9 +1,11 @@
 import { bounds } from '../presets/bounds.ts'
+import { citation } from '../presets/known.ts'
 import type { PresetOf } from '../presets/schema/kinds.ts'
+import type { PrinterInput } from '../project/schema/project.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
 import type { SledInput } from '../project/schema/sled.ts'
 import { known, type Quantity, type SpreadKind } from '../quantity/quantity.ts'
-import type { PrintProcess } from './assembly.ts'
+import type { PrintMaterial, PrintProcess } from './assembly.ts'
 import { type Context, wrong } from './context.ts'
 import { quantityOf } from './quantity.ts'
 import { hasSpread } from './typed-limit.ts'
@@ -36,6 +38,7 @@ export function printProcessOf(ctx: Context, sled: SledInput): PrintProcess | un
         .join(', '),
       'Name a print process.',
     )
+  const source = `${process.name}: ${process.source}`
   const typed =
     own?.error === undefined ? undefined : quantityOf(ctx, own.error, { path: `${path}/error`, as: 'offset' })
   return {
@@ -44,6 +47,7 @@ export function printProcessOf(ctx: Context, sled: SledInput): PrintProcess | un
     error: typed ? spreadFrom(typed, own?.error, `${path}/error`) : presetError(process, `${path}/error`),
     holeShrink: bounds(process.holeShrink).nominal,
     leastWall: own?.leastWall ?? process.minWall,
+    leastWallSource: own?.leastWall === undefined ? source : `typed in ${path}/leastWall`,
     bead: own?.bead ?? process.bead,
     fit: {
       press: bounds(process.fitDiametral.press),
@@ -51,8 +55,25 @@ export function printProcessOf(ctx: Context, sled: SledInput): PrintProcess | un
       slide: bounds(process.fitDiametral.slide),
       free: bounds(process.fitDiametral.free),
     },
-    source: `${process.name}: ${process.source}`,
+    source,
+    material: materialOf(ctx, own, `${path}/material`),
   }
+}
+
+/** What the printer prints with, for weights; undefined where nobody said. */
+function materialOf(ctx: Context, own: PrinterInput | undefined, path: string): PrintMaterial | undefined {
+  if (own?.material === undefined) return undefined
+  const found = ctx.presets.byId(own.material)
+  if (found?.kind === 'material')
+    return {
+      id: found.id,
+      name: found.name,
+      path,
+      density: found.density ? bounds(found.density) : undefined,
+      source: citation(found, 'density'),
+    }
+  const known = ctx.presets.ofKind('material').map((p) => p.id)
+  return wrong(ctx, 'unknown-preset', path, own.material, known.join(', '), 'Name a material.')
 }
 
 /** The kind a person wrote beside the number. */

@@ -70,6 +70,7 @@ const expected: Readonly<Record<string, readonly [code: string, path: string]>> 
   'unknown-hilt.json': ['unknown-reference', 'sections/neck/hilt'],
   'unknown-joint-section.json': ['unknown-reference', 'joints/j/blade'],
   'unknown-kind.json': ['unknown-value', 'parts/cell/kind'],
+  'unknown-material.json': ['unknown-preset', 'printer/p/material'],
   'unknown-nest-part.json': ['unknown-reference', 'sleds/main/nests/parts/cel'],
   'unknown-preset.json': ['unknown-preset', 'parts/cell/preset'],
   'unknown-process.json': ['unknown-preset', 'printer/p/process'],
