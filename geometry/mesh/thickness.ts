@@ -26,7 +26,7 @@ const opposed = -Math.cos((30 * Math.PI) / 180)
 const leastPatch = 1
 const patchReach = 3
 /** Judged as drawn, with this much for facets, mm. */
-const facetError = 0.02
+export const facetError = 0.02
 /** Walls thicker than this are not looked for, mm. */
 const reach = 6
 

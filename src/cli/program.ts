@@ -55,9 +55,12 @@ function commands(io: Io, done: (code: number) => void): Command {
       done(await (await import('./commands/check.ts')).check(path, options, io)),
     )
 
-  command(program, 'sled', 'write the sled: one STL file for each printed body, and a report')
+  command(program, 'sled', 'write the sled to be printed: STL, 3MF and a report')
     .argument('<project>', 'the project file, or - to read it from standard input')
     .requiredOption('--out <folder>', 'the folder to write to; it is made where it is missing')
+    .option('--stl', 'write STL, one file a printed body; STL and 3MF where neither is named')
+    .option('--3mf', 'write 3MF, one file a sled, with all its bodies')
+    .option('--layout <name>', 'printed: ready for the bed; assembled: as it lies in the hilt', 'printed')
     .option('--force', 'write in spite of a clash; UNPROVEN then stands in the names')
     .option('--hilt <id>', 'take this hilt, where the project holds several')
     .action(async (path: string, options: SledOptions) =>

@@ -1,7 +1,6 @@
 import { buildBody, type Kernel } from '../../geometry/kernel/manifold.ts'
 import { type GateReport, gate } from '../../geometry/mesh/gate.ts'
 import type { Mesh } from '../../geometry/mesh/mesh.ts'
-import { stl } from '../../geometry/mesh/stl.ts'
 import { leastFacets } from '../../geometry/plan/facets.ts'
 import type { Plan } from '../../geometry/plan/plan.ts'
 import { planBounds } from '../../geometry/plan/plan-bounds.ts'
@@ -28,20 +27,10 @@ export interface TriedSled extends BuiltSled {
   readonly problems: readonly Problem[]
 }
 
-/** The sled of an assembly as closed meshes that passed the gate. Fails with what is wrong, named by item and input. */
-export function buildSled(
-  kernel: Kernel,
-  assembly: Assembly,
-  sledId: string,
-  facets = leastFacets,
-): Outcome<BuiltSled> {
-  const tried = trySled(kernel, assembly, sledId, facets)
-  if (!tried.ok) return tried
-  const { problems, ...built } = tried.value
-  return problems.length > 0 ? { ok: false, problems } : good(built)
-}
-
-/** As `buildSled`, for whoever wants the bodies whatever the gate says. Fails only where there is no such sled. */
+/**
+ * The sled of an assembly as closed meshes, with all that is wrong, named by item and input: whatever has problems may
+ * be looked at, but may leave as a file only when it is forced. Fails only where there is no such sled.
+ */
 export function trySled(kernel: Kernel, assembly: Assembly, sledId: string, facets = leastFacets): Outcome<TriedSled> {
   const sled = assembly.sleds.find((s) => s.id === sledId)
   if (!sled)
@@ -94,5 +83,3 @@ function hint(fault: string): string {
     return 'A nest cuts the sled through: make it narrower or shallower, or leave more wall at the ends.'
   return 'Change a dimension of the sled a little and try again.'
 }
-
-export const stlOf = (body: PrintedBody): Uint8Array<ArrayBuffer> => stl(body.mesh, body.name)

@@ -93,7 +93,7 @@ function findingOf(f: Finding): ReportFinding {
 }
 
 /** Without the dust of binary arithmetic, so that the same answer reads the same on every machine. Never −0. */
-const tidy = (n: number): number => Number(n.toFixed(9)) + 0
+export const tidy = (n: number): number => Number(n.toFixed(9)) + 0
 
 /** JSON knows no infinity: where nothing is near, the gap is told as this, which is farther than any hilt is long. */
 export const farAway = 9999

@@ -1,142 +1,122 @@
 import type { Kernel } from '../../geometry/kernel/manifold.ts'
-import type { GateReport } from '../../geometry/mesh/gate.ts'
 import { stl } from '../../geometry/mesh/stl.ts'
-import type { Dimension, Plan } from '../../geometry/plan/plan.ts'
 import { bad, good, type Outcome, type Problem, problem } from '../problem/problem.ts'
 import type { Answer } from './answer.ts'
-import { type PrintedBody, trySled } from './build-sled.ts'
-import { asPrinted } from './printed.ts'
-import type { Report } from './report.ts'
+import { type BuiltSled, trySled } from './build-sled.ts'
+import { type FileLayout, layOut, type PlacedBody } from './lay-out.ts'
 
-/** One printed body as it is told of beside its file. Lengths in mm, volume in mm³, in the frame of the file. */
-export interface BodyReport {
-  readonly sled: string
-  readonly body: string
-  readonly name: string
-  readonly file: string
-  readonly volume: number
-  readonly bounds: GateReport['bounds']
-  readonly triangles: number
-  readonly pieces: number
-  /** What was added to its heights in the hilt so that it stands on z = 0. */
-  readonly raised: number
-  /** What the gate found wrong; empty where it passed. */
-  readonly faults: readonly string[]
+/** A sled with its bodies where their files have them. */
+export interface PlacedSled extends Pick<BuiltSled, 'sled' | 'plan'> {
+  readonly bodies: readonly PlacedBody[]
 }
 
-/** A dimension of the plan, with the nest it belongs to and the part that asked for it. */
-export interface PlannedDimension extends Dimension {
-  readonly sled: string
-  readonly nest: string
-  readonly by: string
-}
-
-/** What stands in the JSON file beside the bodies. */
-export interface SledReport {
-  readonly format: 'sledwright-sled-report'
-  readonly version: 1
-  readonly units: 'mm'
-  readonly layout: string
-  /** False where the files were forced out in spite of a clash or of the gate. */
+/** Every sled of an answer, ready to leave. */
+export interface SledSet {
+  readonly layout: FileLayout
+  readonly sleds: readonly PlacedSled[]
+  /** False in spite of a clash or of the gate: whoever wants files all the same gets them marked. */
   readonly proven: boolean
-  readonly bodies: readonly BodyReport[]
-  readonly dimensions: readonly PlannedDimension[]
-  /** What the gate had against the bodies that were forced out. */
-  readonly problems: readonly Problem[]
-  readonly report: Report
-}
-
-export interface NamedFile {
-  readonly name: string
-  readonly bytes: Uint8Array
-}
-
-export interface SledFiles {
-  /** The bodies as binary STL, and the report last. */
-  readonly files: readonly NamedFile[]
-  readonly report: SledReport
   /** What the gate has against them. */
   readonly problems: readonly Problem[]
 }
 
-export interface SledFilesAsk {
-  readonly answer: Answer
-  readonly report: Report
-  /** What every file's name begins with. */
-  readonly base: string
+export const sledFormats = ['stl', '3mf'] as const
+export type SledFormat = (typeof sledFormats)[number]
+
+export interface NamedFile {
+  readonly name: string
+  readonly bytes: Uint8Array<ArrayBuffer>
+  readonly sled: string
+  /** The one body it holds; undefined where it holds all of the sled's. */
+  readonly body: string | undefined
 }
 
 /** Word in the name of a file that was forced out. */
 export const unproven = 'UNPROVEN'
 
 /**
- * The files of every sled of an answer, as printed, and the report on them. Fails where there is no sled to draw, or
- * where no body could be made at all.
+ * Every sled of an answer, built and laid out. Fails where there is no sled to draw, or where no body could be made
+ * at all.
  */
-export function sledFiles(kernel: Kernel, ask: SledFilesAsk): Outcome<SledFiles> {
-  const { answer, base, report } = ask
+export function sledSet(kernel: Kernel, answer: Answer, layout: FileLayout = 'printed'): Outcome<SledSet> {
   if (answer.assembly.sleds.length === 0) return bad(...noSled(answer))
   const problems: Problem[] = []
-  const dimensions: PlannedDimension[] = []
-  const bodies: { sled: string; body: PrintedBody }[] = []
+  const sleds: PlacedSled[] = []
   for (const { id } of answer.assembly.sleds) {
     const tried = trySled(kernel, answer.assembly, id)
     if (!tried.ok) return tried
-    problems.push(...tried.value.problems)
-    dimensions.push(...dimensionsOf(tried.value.plan))
-    bodies.push(...tried.value.bodies.map((body) => ({ sled: id, body })))
+    const { sled, plan } = tried.value
+    const bodies = layOut(tried.value, layout)
+    problems.push(...tried.value.problems, ...bodies.flatMap((b) => movedFaults(b, id)))
+    sleds.push({ sled, plan, bodies })
   }
-  if (bodies.length === 0) return bad(...problems)
-  const placed = bodies.map(({ sled, body }) => ({ sled, body, ...asPrinted(body) }))
-  for (const { sled, body, report: gated } of placed)
-    if (body.report.faults.length === 0) problems.push(...gated.faults.map((fault) => standing(sled, fault)))
-  const proven = report.verdict !== 'clash' && problems.length === 0
-  const ending = proven ? '' : `-${unproven}`
-  const made = placed.map(({ sled, body, mesh, report: gated, raised }) => {
-    const name = sled === body.id ? `${base}-${sled}` : `${base}-${sled}-${body.id}`
-    const file = `${name}${ending}.stl`
-    const { volume, bounds, triangles, shells, faults } = gated
-    const told: BodyReport = {
-      sled,
-      body: body.id,
-      name: body.name,
-      file,
-      volume,
-      bounds,
-      triangles,
-      pieces: shells,
-      raised,
-      faults: [...new Set([...body.report.faults, ...faults])],
-    }
-    return { told, file: { name: file, bytes: stl(mesh, proven ? body.name : `${unproven} ${body.name}`) } }
-  })
-  const full: SledReport = {
-    format: 'sledwright-sled-report',
-    version: 1,
-    units: 'mm',
-    layout: 'as printed: standing on the rear end, which lies on z = 0',
-    proven,
-    bodies: made.map((m) => m.told),
-    dimensions,
-    problems,
-    report,
-  }
-  const text = new TextEncoder().encode(`${JSON.stringify(full, null, 2)}\n`)
-  return good({
-    files: [...made.map((m) => m.file), { name: `${base}${ending}.sled.json`, bytes: text }],
-    report: full,
-    problems,
-  })
+  if (sleds.every((s) => s.bodies.length === 0)) return bad(...problems)
+  return good({ layout, sleds, proven: answer.verdict !== 'clash' && problems.length === 0, problems })
 }
 
-const standing = (sled: string, fault: string): Problem =>
-  problem(
-    'solid-failed',
-    `sleds/${sled}`,
-    `as printed, ${fault}`,
-    'one closed body of the planned size',
-    'Change a dimension of the sled a little and try again.',
+/** What only came of moving a body to its place in the file. */
+function movedFaults({ body, report }: PlacedBody, sled: string): Problem[] {
+  if (body.report.faults.length > 0) return []
+  return report.faults.map((fault) =>
+    problem(
+      'solid-failed',
+      `sleds/${sled}`,
+      `laid out, ${fault}`,
+      'one closed body of the planned size',
+      'Change a dimension of the sled a little and try again.',
+    ),
   )
+}
+
+export interface SledFilesAsk {
+  /** What every file's name begins with. */
+  readonly base: string
+  /** Title of the job, for readers that show one. */
+  readonly job: string
+  readonly formats?: readonly SledFormat[]
+}
+
+/** The files of a set: for each sled an STL of each body, then one 3MF of them all. Same set, same bytes. */
+export async function sledFiles(set: SledSet, ask: SledFilesAsk): Promise<readonly NamedFile[]> {
+  const { formats = sledFormats } = ask
+  const files: NamedFile[] = []
+  for (const s of set.sleds.filter((x) => x.bodies.length > 0)) {
+    if (formats.includes('stl')) files.push(...s.bodies.map((b) => stlFile(set, s, b, ask)))
+    if (formats.includes('3mf')) files.push(await threeMfFile(set, s, ask))
+  }
+  return files
+}
+
+function stlFile(set: SledSet, { sled }: PlacedSled, { body, mesh }: PlacedBody, { base }: SledFilesAsk): NamedFile {
+  return {
+    name: `${base}-${stemOf(set, sled.id, body.id)}${ending(set)}.stl`,
+    bytes: stl(mesh, marked(set, body.name)),
+    sled: sled.id,
+    body: body.id,
+  }
+}
+
+/** A body's id begins with its sled's, so it stands alone, unless a body of another sled is called the same. */
+function stemOf({ sleds }: SledSet, sled: string, body: string): string {
+  const namesakes = sleds.filter((s) => s.bodies.some((b) => b.body.id === body))
+  return namesakes.length === 1 && (body === sled || body.startsWith(`${sled}-`)) ? body : `${sled}-${body}`
+}
+
+async function threeMfFile(set: SledSet, { sled, bodies }: PlacedSled, ask: SledFilesAsk): Promise<NamedFile> {
+  const { threeMf } = await import('./three-mf.ts')
+  const bytes = threeMf({
+    title: marked(set, [ask.job, sled.name].filter((t) => t !== '').join(': ')),
+    description: set.layout === 'printed' ? 'Sled, laid out to be printed' : 'Sled, as it lies in the hilt',
+    objects: bodies.map(({ body, mesh }) => ({ name: marked(set, body.name || body.id), mesh })),
+  })
+  return { name: `${ask.base}-${sled.id}${ending(set)}.3mf`, bytes, sled: sled.id, body: undefined }
+}
+
+const marked = ({ proven }: SledSet, text: string): string => (proven ? text : `${unproven} ${text}`)
+
+/** What every name of a set ends with before its type. */
+export const ending = ({ layout, proven }: Pick<SledSet, 'layout' | 'proven'>): string =>
+  `${layout === 'assembled' ? '-assembled' : ''}${proven ? '' : `-${unproven}`}`
 
 /** Why there is no sled: none in the project, or one that cannot be drawn for lack of a reading. */
 function noSled({ assembly }: Answer): Problem[] {
@@ -152,16 +132,4 @@ function noSled({ assembly }: Answer): Problem[] {
       ),
     ]
   return lacking.map((m) => problem('missing', m.path, undefined, m.what, m.hint))
-}
-
-/** Each dimension once, in the order of the plan. */
-function dimensionsOf(plan: Plan): PlannedDimension[] {
-  const seen = new Set<string>()
-  return plan.bodies
-    .flatMap((b) => b.items)
-    .flatMap((item) => item.dimensions.map((d) => ({ ...d, sled: plan.id, nest: item.nest, by: item.by })))
-    .filter((d) => {
-      const key = JSON.stringify([d.by, d.nest, d.name, d.path, d.value])
-      return !seen.has(key) && seen.add(key)
-    })
 }

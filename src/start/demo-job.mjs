@@ -7,7 +7,7 @@ const LAST_VERDICT = 2
 
 /**
  * The main job on the first demo, through the built command line, as anybody would do it by hand: the verdict on the
- * screen; the project, the report and the sled under out/.
+ * screen; the project, its report, and the sled as STL and 3MF under out/.
  * @param {string} root the project's folder
  * @returns {number} 0, or the exit code of the command that failed
  */
@@ -34,7 +34,7 @@ export function demoJob(root) {
   if (verdict > LAST_VERDICT) return verdict
   const sled = show(process.execPath, [cli, 'sled', file, '--out', out])
   if (sled !== 0) say(`The sled of the demo was not written: sledwright sled ended with code ${sled}.`)
-  else say(`The project, its report and the sled are in ${relative(process.cwd(), out) || '.'}.`)
+  else say(`The project, its report, and the sled as STL and 3MF are in ${relative(process.cwd(), out) || '.'}.`)
   return sled
 }
 

@@ -1,6 +1,7 @@
 import type { Finding, NotChecked } from '../checks/finding.ts'
 import type { Verdict } from '../checks/verdict.ts'
 import { type Layout, type QuickAnswer, type QuickInput, quickCheck } from '../job/quick.ts'
+import type { SledFormat } from '../job/sled-files.ts'
 import { type CrossSectionView, crossSectionView } from '../papers/cross-section.ts'
 import { type LengthwiseView, lengthwiseView } from '../papers/lengthwise.ts'
 import { type Size, sizesOf } from '../papers/sizes.ts'
@@ -76,12 +77,12 @@ export class Bench {
     return answered.ok ? (await this.#ready()).solid(answered.value) : answered
   }
 
-  /** The sled's STL. A clash holds it back, and so does the gate. */
-  async file(input: QuickInput): Promise<Outcome<QuickFile | HeldBack>> {
+  /** The sled as a file. A clash holds it back, and so does the gate. */
+  async file(input: QuickInput, format: SledFormat): Promise<Outcome<QuickFile | HeldBack>> {
     const answered = this.#answer(input)
     if (!answered.ok) return answered
     const clash = answered.value.answer.findings.find((f) => f.status === 'clash')
-    return clash ? good({ clash }) : (await this.#ready()).file(answered.value)
+    return clash ? good({ clash }) : (await this.#ready()).file(answered.value, format)
   }
 
   #answer(input: QuickInput): Outcome<QuickAnswer> {

@@ -2,8 +2,7 @@ import { loadKernel } from '../../geometry/kernel/load.ts'
 import type { Kernel } from '../../geometry/kernel/manifold.ts'
 import { trySled } from '../job/build-sled.ts'
 import type { QuickAnswer } from '../job/quick.ts'
-import { reportOf } from '../job/report.ts'
-import { sledFiles } from '../job/sled-files.ts'
+import { type SledFormat, sledFiles, sledSet } from '../job/sled-files.ts'
 import { type ContentSolid, solidContents } from '../papers/solid-contents.ts'
 import { good, type Outcome, type Problem } from '../problem/problem.ts'
 
@@ -37,13 +36,13 @@ export interface QuickFile {
 export interface Press {
   readonly solid: (quick: QuickAnswer) => Outcome<SolidView>
   /** Fails with what the gate has against it. */
-  readonly file: (quick: QuickAnswer) => Outcome<QuickFile>
+  readonly file: (quick: QuickAnswer, format: SledFormat) => Promise<Outcome<QuickFile>>
 }
 
 /** A press with its kernel. `wasmUrl` tells a browser where the kernel's binary lies. */
 export async function startPress(wasmUrl?: string): Promise<Press> {
   const kernel = await loadKernel(wasmUrl)
-  return { solid: (quick) => solidOf(kernel, quick), file: (quick) => fileOf(kernel, quick) }
+  return { solid: (quick) => solidOf(kernel, quick), file: (quick, format) => fileOf(kernel, quick, format) }
 }
 
 function solidOf(kernel: Kernel, { answer }: QuickAnswer): Outcome<SolidView> {
@@ -61,11 +60,11 @@ function solidOf(kernel: Kernel, { answer }: QuickAnswer): Outcome<SolidView> {
 }
 
 /** By the same build as the command line's; what is not sure to fit says so in its name. */
-function fileOf(kernel: Kernel, { answer, project }: QuickAnswer): Outcome<QuickFile> {
-  const report = reportOf(answer, { project, unknownFields: [] })
-  const base = answer.verdict === 'unsure' ? 'quick-check-unsure' : 'quick-check'
-  const made = sledFiles(kernel, { answer, report, base })
+async function fileOf(kernel: Kernel, { answer }: QuickAnswer, format: SledFormat): Promise<Outcome<QuickFile>> {
+  const made = sledSet(kernel, answer)
   if (!made.ok) return made
-  const stl = made.value.files.find((f) => f.name.endsWith('.stl'))
-  return stl && made.value.problems.length === 0 ? good(stl) : { ok: false, problems: made.value.problems }
+  if (!made.value.proven) return { ok: false, problems: made.value.problems }
+  const base = answer.verdict === 'unsure' ? 'quick-check-unsure' : 'quick-check'
+  const [file] = await sledFiles(made.value, { base, job: 'Quick check', formats: [format] })
+  return file ? good({ name: file.name, bytes: file.bytes }) : { ok: false, problems: made.value.problems }
 }

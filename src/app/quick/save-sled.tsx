@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import type { Verdict } from '../../checks/verdict.ts'
 import type { QuickInput } from '../../job/quick.ts'
+import type { SledFormat } from '../../job/sled-files.ts'
 import { problemText } from '../../problem/problem.ts'
 import type { Bench } from '../../worker/bench.ts'
 import type { Desk } from '../../worker/desk.ts'
@@ -16,15 +17,15 @@ export interface SaveSledProps {
   readonly verdict: Verdict
 }
 
-/** The sled's file: from the worker, by the same build as the command line's. A clash holds it back. */
+/** The sled's file, STL or 3MF: from the worker, by the same build as the command line's. A clash holds it back. */
 export function SaveSled({ desk, input, verdict }: SaveSledProps) {
   const [said, setSaid] = useState<{ readonly for: QuickInput; readonly text: string }>()
-  const [busy, setBusy] = useState(false)
+  const [busy, setBusy] = useState<SledFormat>()
   const tell = (text: string) => setSaid({ for: input, text })
-  const save = async () => {
-    setBusy(true)
-    const reply = await desk.ask('file', patience, (bench) => bench.file(input))
-    setBusy(false)
+  const save = async (format: SledFormat) => {
+    setBusy(format)
+    const reply = await desk.ask('file', patience, (bench) => bench.file(input, format))
+    setBusy(undefined)
     if (reply.kind === 'overtaken') return
     if (reply.kind !== 'done')
       return tell(reply.kind === 'stuck' ? 'Building took too long and was stopped. Try again.' : reply.message)
@@ -32,22 +33,27 @@ export function SaveSled({ desk, input, verdict }: SaveSledProps) {
     const made = reply.value.value
     if ('bytes' in made) {
       saveFile(made.name, made.bytes)
-      return tell(`${made.name} is saved, in millimetres, standing as printed.`)
+      return tell(`${made.name} is saved, in millimetres, the way up it is printed.`)
     }
     tell(`No file while there is a clash. ${capital(made.clash.title)}: ${made.clash.why}`)
   }
   return (
     <>
       <div className="save">
-        <button
-          type="button"
-          className={verdict === 'clear' ? 'button button-strong' : 'button'}
-          aria-describedby="save-note"
-          aria-disabled={busy}
-          onClick={() => !busy && void save()}
-        >
-          {busy ? 'Building …' : 'Save the sled (STL)'}
-        </button>
+        <div className="save-buttons">
+          {labels.map(({ format, text }, i) => (
+            <button
+              key={format}
+              type="button"
+              className={i === 0 && verdict === 'clear' ? 'button button-strong' : 'button'}
+              aria-describedby="save-note"
+              aria-disabled={busy !== undefined}
+              onClick={() => busy === undefined && void save(format)}
+            >
+              {busy === format ? 'Building …' : text}
+            </button>
+          ))}
+        </div>
         <p id="save-note" className="small save-note">
           {notes[verdict]}
         </p>
@@ -58,6 +64,11 @@ export function SaveSled({ desk, input, verdict }: SaveSledProps) {
     </>
   )
 }
+
+const labels = [
+  { format: 'stl', text: 'Save the sled (STL)' },
+  { format: '3mf', text: 'Save as 3MF' },
+] as const
 
 const notes = {
   clear: '',

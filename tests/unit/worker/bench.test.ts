@@ -3,6 +3,7 @@ import type { QuickInput } from '../../../src/job/quick.ts'
 import { quickPresets } from '../../../src/presets/quick-presets.ts'
 import { Bench } from '../../../src/worker/bench.ts'
 import { startPress } from '../../../src/worker/press.ts'
+import { readThreeMf } from '../../oracle/readers/three-mf.ts'
 
 const clear: QuickInput = {
   bore: '33.2',
@@ -57,19 +58,28 @@ describe('the bench in the worker', () => {
   })
 
   it('gives the file of a clear job, and says unsure in the name of another', async () => {
-    expect(await bench.file(clear)).toMatchObject({ ok: true, value: { name: 'quick-check-sled.stl' } })
+    expect(await bench.file(clear, 'stl')).toMatchObject({ ok: true, value: { name: 'quick-check-sled.stl' } })
     expect(bench.check(unsure, { theta: 0 })).toMatchObject({ value: { verdict: 'unsure' } })
-    expect(await bench.file(unsure)).toMatchObject({ ok: true, value: { name: 'quick-check-unsure-sled.stl' } })
+    expect(await bench.file(unsure, 'stl')).toMatchObject({ ok: true, value: { name: 'quick-check-unsure-sled.stl' } })
   })
 
-  it('holds the file of a clash back, with the clash', async () => {
-    const held = await bench.file(clash)
+  it('gives it as 3MF, too: the same body', async () => {
+    const [stl, threeMf] = [await bench.file(clear, 'stl'), await bench.file(clear, '3mf')]
+    if (!stl.ok || !threeMf.ok || 'clash' in stl.value || 'clash' in threeMf.value) throw new Error('no file')
+    expect(threeMf.value.name).toBe('quick-check-sled.3mf')
+    const { faults, objects } = readThreeMf(threeMf.value.bytes)
+    expect(faults).toEqual([])
+    expect(objects).toMatchObject([{ name: 'sled', triangles: (stl.value.bytes.length - 84) / 50 }])
+  })
+
+  it.each(['stl', '3mf'] as const)('holds the %s of a clash back, with the clash', async (format) => {
+    const held = await bench.file(clash, format)
     expect(held).toMatchObject({ ok: true, value: { clash: { status: 'clash', why: expect.any(String) } } })
     expect(held.ok && 'bytes' in held.value).toBe(false)
   })
 
-  it('gives the same bytes for the same input', async () => {
-    const [a, b] = [await bench.file(clear), await bench.file(clear)]
+  it.each(['stl', '3mf'] as const)('gives the same bytes of %s for the same input', async (format) => {
+    const [a, b] = [await bench.file(clear, format), await bench.file(clear, format)]
     expect(a).toEqual(b)
   })
 
