@@ -38,6 +38,8 @@ const OUTSIDE: Record<string, string[]> = {
   zod: ['src/project', 'src/presets'],
   commander: ['src/cli'],
   comlink: ['src/worker', 'src/app'],
+  fflate: ['src/job'],
+  '@jscadui/3mf-export': ['src/job'],
   '../../presets/cells.json': ['src/presets'],
   '../../tests/fixtures/hilt.ts': [],
   '../../dist/cli/sledwright.js': [],
