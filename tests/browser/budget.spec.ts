@@ -14,7 +14,7 @@ test('the page and its worker stay within their budget', async ({ page, context 
   await page.waitForLoadState('networkidle')
   const names = [...scripts.keys()].map((url) => new URL(url).pathname)
   expect(names.some((n) => n.includes('bench.worker'))).toBe(true)
-  expect(names.some((n) => /manifold|solid-scene/.test(n))).toBe(false)
+  expect(names.some((n) => /manifold|solid-scene|three-mf/.test(n))).toBe(false)
   const total = [...scripts.values()].reduce((sum, n) => sum + n, 0)
   expect(total).toBeLessThanOrEqual(budget)
 })

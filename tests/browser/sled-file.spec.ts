@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises'
 import type { Download, Page } from '@playwright/test'
+import { readThreeMf } from '../oracle/readers/three-mf.ts'
 import { chosen, expect, open, test, typed, verdict } from './page.ts'
 
 interface Read {
@@ -64,6 +65,18 @@ test('the sled comes as a closed STL of the size that the drawing says', async (
   expect(stl.size[2]).toBeCloseTo(Number(length), 1)
   expect(stl.least[2]).toBe(0)
   await expect(page.getByText('quick-check-sled.stl is saved, in millimetres')).toBeVisible()
+})
+
+test('the sled comes as 3MF, too, by the rules of the format', async ({ page }) => {
+  await open(page, 'example')
+  const coming = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'Save as 3MF' }).click()
+  const download = await coming
+  expect(download.suggestedFilename()).toBe('quick-check-sled.3mf')
+  const { faults, objects } = readThreeMf(await readFile(await download.path()))
+  expect(faults).toEqual([])
+  expect(objects).toMatchObject([{ name: 'sled', min: [10, 10, 0] }])
+  await expect(page.getByText('quick-check-sled.3mf is saved, in millimetres')).toBeVisible()
 })
 
 test('an unsure sled says so in its name', async ({ page }) => {
