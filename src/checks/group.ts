@@ -40,7 +40,7 @@ const enough = 6
  */
 export function tightest(demands: readonly Demand[]): Tightest | undefined {
   const sorted = demands
-    .map((d) => ({ d, rough: roughGap(d.a, d.b, d.way) - d.limit }))
+    .map((d): Rough => ({ d, rough: roughGap(d.a, d.b, d.way) - d.limit }))
     .sort((a, b) => a.rough - b.rough)
   let least = Number.POSITIVE_INFINITY
   const judged: Judged[] = []
@@ -49,7 +49,7 @@ export function tightest(demands: readonly Demand[]): Tightest | undefined {
     const pair = pairOf(d.a, d.b, d.way)
     const worst = gapAt(pair, 'worst')
     const left = worst.lo - d.limit
-    judged.push({ pair, limit: d.limit, worst, left })
+    judged.push({ demand: d, pair, limit: d.limit, worst, left })
     least = Math.min(least, left)
   }
   const close = judged.filter((j) => j.left <= least + near).sort((a, b) => a.left - b.left)
@@ -59,9 +59,10 @@ export function tightest(demands: readonly Demand[]): Tightest | undefined {
   const level = (name: 'nominal' | 'settled' | 'best') =>
     Math.min(...close.map((j) => gapAt(j.pair, name).hi - j.limit))
   const nominal = gapAt(pair, 'nominal')
+  const seen = new Set(close.map((j) => j.demand))
   const margins: Margins = {
     worst: first.left,
-    nominal: level('nominal'),
+    nominal: nominalOf(sorted, seen, level('nominal')),
     settled: level('settled'),
     best: level('best'),
   }
@@ -76,7 +77,24 @@ export function tightest(demands: readonly Demand[]): Tightest | undefined {
   }
 }
 
+/** What is tightest at nominal need not be near the tightest at worst: every pair that might be is asked. */
+function nominalOf(sorted: readonly Rough[], seen: ReadonlySet<Demand>, among: number): number {
+  let least = among
+  for (const { d, rough } of sorted) {
+    if (rough >= least) break
+    if (!seen.has(d)) least = Math.min(least, gapAt(pairOf(d.a, d.b, d.way), 'nominal').hi - d.limit)
+  }
+  return least
+}
+
+interface Rough {
+  readonly d: Demand
+  /** Lower bound of what is left at worst. */
+  readonly rough: number
+}
+
 interface Judged {
+  readonly demand: Demand
   readonly pair: Pair
   readonly limit: number
   readonly worst: Gap

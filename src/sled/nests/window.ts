@@ -24,6 +24,7 @@ export function windowItems(job: SledJob): PlanItem[] {
 /** A window that the sled does not reach needs no cutting. */
 function beside(sled: Sled, { solid }: PlanItem): boolean {
   const { z0, z1 } = planSpan(solid)
+  if (solid.shape === 'box' && solid.height <= beyond) return false
   return z1 > sled.ends.rear.nominal && z0 < sled.ends.blade.nominal
 }
 

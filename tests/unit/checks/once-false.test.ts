@@ -415,3 +415,29 @@ describe('a sled that is not held still', () => {
     expect(margin(1)).toBeLessThan(0.5 - 0.15 - 18 * Math.sin(Math.PI / 180) + 1e-3)
   })
 })
+
+describe('the nominal margin', () => {
+  it('is the least of all pairs, also where many others are tighter at the worst', () => {
+    const features = Array.from({ length: 9 }, (_, i) => ({
+      ...pin({ tip: about(10.6, 0.4) }),
+      id: `pin-${i}`,
+      at: { z: sure(20 + 3 * i), theta: sure(40 * i) },
+    }))
+    const { margin } = findingOf(job({ sections: [bore({ diameter: sure(20.6) })], features }), 'way-in:in:sleds/main')
+    expect(margin.worst).toBeCloseTo(0.2 - 0.15, 3)
+    expect(margin.nominal).toBeCloseTo(0.3 - 0.15, 6)
+  })
+})
+
+describe('a window for what does not reach the sled', () => {
+  it('is not cut, and spoils nothing', () => {
+    const outside = job({
+      features: [pin({ tip: sure(14) })],
+      sleds: [{ id: 'main', from: 10, to: 60, diameter: sure(20), windows: [{ id: 'w', for: 'features/pin' }] }],
+    })
+    const assembly = assemblyOf(outside)
+    const [sled] = assembly.sleds
+    const items = sled ? planSled(assembly, sled).plan.bodies.flatMap((b) => b.items) : []
+    expect(items.filter((x) => x.nest === 'window')).toEqual([])
+  })
+})
