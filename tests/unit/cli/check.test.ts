@@ -59,6 +59,7 @@ describe('the exit code tells the verdict', () => {
         { id: 'hilt', name: 'First' },
         { id: 'second', name: 'Second' },
       ],
+      sections: [...clear.sections, { ...clear.sections[0], id: 'other', hilt: 'second' }],
     }
     const path = cli.file('hilts.json', two)
     const first = JSON.parse((await cli.run(['check', path, '--json'])).out)

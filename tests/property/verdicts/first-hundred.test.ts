@@ -1,0 +1,3 @@
+import { provesJobs, seedsFrom } from './jobs.ts'
+
+provesJobs(seedsFrom(1, 100))

@@ -1,0 +1,3 @@
+import { provesJobs, seedsFrom } from './jobs.ts'
+
+provesJobs(seedsFrom(101, 100))

@@ -1,0 +1,27 @@
+import { loadKernel } from '../../geometry/kernel/load.ts'
+import { loadPresets } from '../../src/presets/presets.ts'
+import { judgeJob } from './judge.ts'
+import { randomJob } from './random-job.ts'
+import type { Record } from './record.ts'
+
+/** One of the processes that judge jobs: a seed comes in, a record goes out. */
+const kernel = await loadKernel()
+const presets = loadPresets()
+
+process.on('message', (seed: number) => process.send?.(recordOf(seed)))
+process.send?.('ready')
+
+function recordOf(seed: number): Record {
+  try {
+    const judged = judgeJob(randomJob(seed), presets, kernel)
+    if (typeof judged === 'string') return { seed, verdict: 'refused', why: judged }
+    const { verdict, demands, faults, cautions, remarks } = judged
+    return { seed, verdict, demands, faults, cautions: cautions.length, remarks }
+  } catch (thrown) {
+    return {
+      seed,
+      verdict: 'crashed',
+      why: thrown instanceof Error ? (thrown.stack ?? thrown.message) : String(thrown),
+    }
+  }
+}
