@@ -15,6 +15,7 @@ export function writeFiles(folder: string, files: readonly OutFile[]): Outcome<r
   const passing: { temp: string; path: string }[] = []
   try {
     makeFolder(folder)
+    for (const { name } of files) freeFor(join(folder, name))
     for (const { name, bytes } of files) {
       const temp = join(folder, `.${name}.${process.pid}.part`)
       passing.push({ temp, path: join(folder, name) })
@@ -37,6 +38,12 @@ function makeFolder(folder: string): void {
   const above = dirname(folder)
   if (above !== folder) makeFolder(above)
   mkdirSync(folder)
+}
+
+/** A folder cannot be replaced by a file: found out before any of the files has taken its name. */
+function freeFor(path: string): void {
+  if (statSync(path, { throwIfNoEntry: false })?.isDirectory())
+    throw Object.assign(new Error('a folder has its name'), { code: 'EISDIR' })
 }
 
 function writeWhole(path: string, bytes: Uint8Array): void {

@@ -233,12 +233,17 @@ describe('a folder that cannot be written to', () => {
     expect(ran.err.replace(/\s+/g, ' ')).toContain('Nothing was written')
   })
 
-  it('a folder in the place of a file: nothing is left behind', async () => {
-    mkdirSync(folder('half/way-main.stl'), { recursive: true })
-    const ran = await cli.run(['sled', cli.file('way.json', clear), '--out', 'half'])
-    expect(ran.code).toBe(65)
-    expect(namesIn('half')).toEqual(['way-main.stl'])
-  })
+  it.each(['way-main.stl', 'way-main.3mf', 'way.sled.json'])(
+    'a folder in the place of %s: nothing is left behind, and none of the others is written',
+    async (name) => {
+      const out = `half-${name}`
+      mkdirSync(folder(`${out}/${name}`), { recursive: true })
+      const ran = await cli.run(['sled', cli.file('way.json', clear), '--out', out])
+      expect(ran.code).toBe(65)
+      expect(ran.err.replace(/\s+/g, ' ')).toContain('A folder has the name that a file should get')
+      expect(namesIn(out)).toEqual([name])
+    },
+  )
 
   it('no folder is named', async () => {
     const path = cli.file('way.json', clear)
