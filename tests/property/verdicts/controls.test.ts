@@ -34,7 +34,7 @@ const withoutIntrusions = (project: ProjectInput): ProjectInput => ({
   features: [],
   sleds: (project.sleds ?? []).map((s) => ({
     ...s,
-    windows: (s.windows ?? []).filter((w) => w.for.startsWith('parts/')),
+    windows: (s.windows ?? []).filter((w) => w.for?.startsWith('parts/')),
   })),
 })
 

@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { demos } from '../../../src/job/demos/index.ts'
+import type { ProjectInput } from '../../../src/project/schema/project.ts'
 import { command, runHere, tooLong } from './command.ts'
 import { clash, clear, unsure } from './projects.ts'
+
+type Section = NonNullable<ProjectInput['sections']>[number]
 
 const cli = command()
 
@@ -59,7 +62,7 @@ describe('the exit code tells the verdict', () => {
         { id: 'hilt', name: 'First' },
         { id: 'second', name: 'Second' },
       ],
-      sections: [...clear.sections, { ...clear.sections[0], id: 'other', hilt: 'second' }],
+      sections: [...(clear.sections ?? []), { ...(clear.sections?.[0] as Section), id: 'other', hilt: 'second' }],
     }
     const path = cli.file('hilts.json', two)
     const first = JSON.parse((await cli.run(['check', path, '--json'])).out)
