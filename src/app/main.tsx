@@ -7,8 +7,8 @@ import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { Desk } from '../worker/desk.ts'
 import { hireBench } from '../worker/hire.ts'
+import { App } from './app.tsx'
 import { Hatches } from './drawing/hatches.tsx'
-import { QuickPage } from './quick/quick-page.tsx'
 
 const root = document.getElementById('root')
 if (root === null) throw new Error('index.html has no element with the id "root"')
@@ -19,7 +19,7 @@ desk.warm()
 
 createRoot(root).render(
   <StrictMode>
-    <QuickPage desk={desk} />
+    <App desk={desk} />
     <Hatches />
   </StrictMode>,
 )

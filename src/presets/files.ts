@@ -9,15 +9,8 @@ import processes from '../../presets/processes.json' with { type: 'json' }
 import speakers from '../../presets/speakers.json' with { type: 'json' }
 import switches from '../../presets/switches.json' with { type: 'json' }
 import threads from '../../presets/threads.json' with { type: 'json' }
-import tools from '../../presets/tools.json' with { type: 'json' }
 import wires from '../../presets/wires.json' with { type: 'json' }
-
-/** Tools say their kind and source once for the whole file. */
-export const toolsFile = {
-  title: tools.title,
-  unit: tools.unit,
-  entries: tools.entries.map((entry) => ({ kind: 'tool', source: tools.source, ...entry })),
-}
+import { toolsFile } from './tools-file.ts'
 
 /** Every data file by its name under presets/. Imported, not read, so that the browser, the worker and node have the same. */
 export const presetFiles = {

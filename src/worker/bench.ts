@@ -7,7 +7,7 @@ import { type LengthwiseView, lengthwiseView } from '../papers/lengthwise.ts'
 import { type Size, sizesOf } from '../papers/sizes.ts'
 import type { Presets } from '../presets/presets.ts'
 import { good, type Outcome, type Problem } from '../problem/problem.ts'
-import type { Press, QuickFile, SolidView } from './press.ts'
+import type { MadeFile, Press, SolidView } from './press.ts'
 
 /** Where the person looks: the clock angle of the lengthwise section and the height of the cross-section. */
 export interface Look {
@@ -42,7 +42,6 @@ export interface HeldBack {
 export class Bench {
   readonly #presets: Presets
   readonly #startPress: () => Promise<Press>
-  #press: Promise<Press> | undefined
   #last: { readonly key: string; readonly answer: Outcome<QuickAnswer> } | undefined
 
   constructor(presets: Presets, startPress: () => Promise<Press>) {
@@ -74,15 +73,20 @@ export class Bench {
 
   async solid(input: QuickInput): Promise<Outcome<SolidView>> {
     const answered = this.#answer(input)
-    return answered.ok ? (await this.#ready()).solid(answered.value) : answered
+    return answered.ok ? (await this.#startPress()).solid(answered.value.answer, 'sled') : answered
   }
 
   /** The sled as a file. A clash holds it back, and so does the gate. */
-  async file(input: QuickInput, format: SledFormat): Promise<Outcome<QuickFile | HeldBack>> {
+  async file(input: QuickInput, format: SledFormat): Promise<Outcome<MadeFile | HeldBack>> {
     const answered = this.#answer(input)
     if (!answered.ok) return answered
     const clash = answered.value.answer.findings.find((f) => f.status === 'clash')
-    return clash ? good({ clash }) : (await this.#ready()).file(answered.value, format)
+    if (clash) return good({ clash })
+    const press = await this.#startPress()
+    const made = await press.files(answered.value.answer, { ...quickWish, formats: [format] })
+    if (!made.ok) return made
+    const [file] = made.value
+    return file ? good(file) : { ok: false, problems: [] }
   }
 
   #answer(input: QuickInput): Outcome<QuickAnswer> {
@@ -90,16 +94,9 @@ export class Bench {
     if (this.#last?.key !== key) this.#last = { key, answer: quickCheck(input, this.#presets) }
     return this.#last.answer
   }
-
-  /** Fetched when it is first needed; a fetch that failed may be tried again. */
-  #ready(): Promise<Press> {
-    this.#press ??= this.#startPress().catch((error: unknown) => {
-      this.#press = undefined
-      throw error
-    })
-    return this.#press
-  }
 }
+
+const quickWish = { base: 'quick-check', job: 'Quick check', layout: 'printed', force: false } as const
 
 function drawings({ answer }: QuickAnswer, look: Look): Drawings {
   const tightest = answer.findings.find((f) => f.status !== 'advice' && f.at)

@@ -1,13 +1,32 @@
 import { expose } from 'comlink'
 import { quickPresets } from '../presets/quick-presets.ts'
 import { Bench } from './bench.ts'
+import { fetchedOnce } from './fetched-once.ts'
+import { JobBench } from './job-bench.ts'
+import type { WorkCalls } from './work-calls.ts'
 
-const startPress = async () => {
-  const [{ startPress: start }, { wasmUrl }] = await Promise.all([
+const press = fetchedOnce(async () => {
+  const [{ startPress }, { wasmUrl }] = await Promise.all([
     import('./press.ts'),
     import('../../geometry/kernel/wasm-url.ts'),
   ])
-  return start(wasmUrl)
-}
+  return startPress(wasmUrl)
+})
+const presets = fetchedOnce(async () => (await import('../presets/presets.ts')).loadPresets())
+const reader = fetchedOnce(async () => (await import('../project/read.ts')).readProject)
 
-expose(new Bench(quickPresets(), startPress))
+const quick = new Bench(quickPresets(), press)
+const job = new JobBench({ presets, press, reader })
+
+const calls: WorkCalls = {
+  check: (...a) => quick.check(...a),
+  draw: (...a) => quick.draw(...a),
+  solid: (...a) => quick.solid(...a),
+  file: (...a) => quick.file(...a),
+  judge: (...a) => job.judge(...a),
+  look: (...a) => job.look(...a),
+  build: (...a) => job.build(...a),
+  make: (...a) => job.make(...a),
+  read: (...a) => job.read(...a),
+}
+expose(calls)

@@ -1,7 +1,8 @@
 import { loadKernel } from '../../geometry/kernel/load.ts'
 import type { Kernel } from '../../geometry/kernel/manifold.ts'
+import type { Answer } from '../job/answer.ts'
 import { trySled } from '../job/build-sled.ts'
-import type { QuickAnswer } from '../job/quick.ts'
+import type { FileLayout } from '../job/lay-out.ts'
 import { type SledFormat, sledFiles, sledSet } from '../job/sled-files.ts'
 import { type ContentSolid, solidContents } from '../papers/solid-contents.ts'
 import { good, type Outcome, type Problem } from '../problem/problem.ts'
@@ -28,43 +29,59 @@ export interface SolidView {
   readonly problems: readonly Problem[]
 }
 
-export interface QuickFile {
+export interface MadeFile {
   readonly name: string
   readonly bytes: Uint8Array
 }
 
+export interface FileWish {
+  /** What every name begins with, and the title inside. */
+  readonly base: string
+  readonly job: string
+  readonly formats: readonly SledFormat[]
+  readonly layout: FileLayout
+  /** Files all the same where a clash or the gate holds them back; their names then say so. */
+  readonly force: boolean
+}
+
 export interface Press {
-  readonly solid: (quick: QuickAnswer) => Outcome<SolidView>
-  /** Fails with what the gate has against it. */
-  readonly file: (quick: QuickAnswer, format: SledFormat) => Promise<Outcome<QuickFile>>
+  readonly solid: (answer: Answer, sled: string) => Outcome<SolidView>
+  /** Fails with what the gate has against them. A clash is looked at before. */
+  readonly files: (answer: Answer, wish: FileWish) => Promise<Outcome<readonly MadeFile[]>>
 }
 
 /** A press with its kernel. `wasmUrl` tells a browser where the kernel's binary lies. */
 export async function startPress(wasmUrl?: string): Promise<Press> {
   const kernel = await loadKernel(wasmUrl)
-  return { solid: (quick) => solidOf(kernel, quick), file: (quick, format) => fileOf(kernel, quick, format) }
+  return {
+    solid: (answer, sled) => solidOf(kernel, answer, sled),
+    files: (answer, wish) => filesOf(kernel, answer, wish),
+  }
 }
 
-function solidOf(kernel: Kernel, { answer }: QuickAnswer): Outcome<SolidView> {
-  const built = trySled(kernel, answer.assembly, 'sled')
+function solidOf(kernel: Kernel, { assembly }: Answer, sled: string): Outcome<SolidView> {
+  const built = trySled(kernel, assembly, sled)
   if (!built.ok) return built
   const { bodies, problems } = built.value
-  const { min, max } = bodies[0]?.report.bounds ?? { min: [0, 0, 0], max: [0, 0, 0] }
+  const bounds = bodies.map((b) => b.report.bounds)
+  const extent = (axis: 0 | 1 | 2): number =>
+    bounds.length === 0 ? 0 : Math.max(...bounds.map((b) => b.max[axis])) - Math.min(...bounds.map((b) => b.min[axis]))
   return good({
     bodies: bodies.map(({ id, mesh }) => ({ id, vertices: mesh.vertices, triangles: mesh.triangles })),
-    contents: solidContents(answer.assembly, 'sled'),
-    size: [max[0] - min[0], max[1] - min[1], max[2] - min[2]],
+    contents: solidContents(assembly, sled),
+    size: [extent(0), extent(1), extent(2)],
     volume: bodies.reduce((sum, b) => sum + b.report.volume, 0),
     problems,
   })
 }
 
 /** By the same build as the command line's; what is not sure to fit says so in its name. */
-async function fileOf(kernel: Kernel, { answer }: QuickAnswer, format: SledFormat): Promise<Outcome<QuickFile>> {
-  const made = sledSet(kernel, answer)
+async function filesOf(kernel: Kernel, answer: Answer, wish: FileWish): Promise<Outcome<readonly MadeFile[]>> {
+  const { base, job, formats, layout, force } = wish
+  const made = sledSet(kernel, answer, layout)
   if (!made.ok) return made
-  if (!made.value.proven) return { ok: false, problems: made.value.problems }
-  const base = answer.verdict === 'unsure' ? 'quick-check-unsure' : 'quick-check'
-  const [file] = await sledFiles(made.value, { base, job: 'Quick check', formats: [format] })
-  return file ? good({ name: file.name, bytes: file.bytes }) : { ok: false, problems: made.value.problems }
+  if (!made.value.proven && !force) return { ok: false, problems: made.value.problems }
+  const named = answer.verdict === 'unsure' ? `${base}-unsure` : base
+  const files = await sledFiles(made.value, { base: named, job, formats })
+  return good(files.map(({ name, bytes }) => ({ name, bytes })))
 }

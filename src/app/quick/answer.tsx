@@ -1,7 +1,8 @@
 import { useState } from 'react'
 import type { Finding, Fix } from '../../checks/finding.ts'
-import type { Bench, Look } from '../../worker/bench.ts'
+import type { Look } from '../../worker/bench.ts'
 import type { Desk } from '../../worker/desk.ts'
+import type { WorkCalls } from '../../worker/work-calls.ts'
 import { CrossSection } from '../drawing/cross-section.tsx'
 import { GapTable } from '../drawing/gap-table.tsx'
 import { LengthwiseSection, type Mark } from '../drawing/lengthwise-section.tsx'
@@ -21,7 +22,7 @@ import type { QuickCheck } from './use-quick-check.ts'
 import { useSolid } from './use-solid.ts'
 
 export interface AnswerProps {
-  readonly desk: Desk<Bench>
+  readonly desk: Desk<WorkCalls>
   readonly reading: Reading
   readonly quick: QuickCheck
   readonly look: Look

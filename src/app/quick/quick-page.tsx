@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react'
-import type { Bench, QuickReport } from '../../worker/bench.ts'
+import type { QuickReport } from '../../worker/bench.ts'
 import type { Desk } from '../../worker/desk.ts'
+import type { WorkCalls } from '../../worker/work-calls.ts'
 import { CrashScreen } from '../sheet/crash-screen.tsx'
 import { signed } from '../sheet/numbers.ts'
 import { SheetMark } from '../sheet/sheet-mark.tsx'
@@ -21,7 +22,7 @@ import { useQuickCheck } from './use-quick-check.ts'
 const opening = (): QuickForm => (location.hash === '#example' ? exampleForm : emptyForm)
 
 /** The first page: a few sizes in, an answer beside them at every key. */
-export function QuickPage({ desk }: { readonly desk: Desk<Bench> }) {
+export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
   const { theme, choose } = useTheme()
   const [form, setForm] = useState(opening)
   const [invented, setInvented] = useState(form === exampleForm)

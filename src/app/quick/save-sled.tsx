@@ -3,8 +3,8 @@ import type { Verdict } from '../../checks/verdict.ts'
 import type { QuickInput } from '../../job/quick.ts'
 import type { SledFormat } from '../../job/sled-files.ts'
 import { problemText } from '../../problem/problem.ts'
-import type { Bench } from '../../worker/bench.ts'
 import type { Desk } from '../../worker/desk.ts'
+import type { WorkCalls } from '../../worker/work-calls.ts'
 import { capital } from '../sheet/numbers.ts'
 import { saveFile } from '../sheet/save-file.ts'
 
@@ -12,7 +12,7 @@ import { saveFile } from '../sheet/save-file.ts'
 const patience = 60_000
 
 export interface SaveSledProps {
-  readonly desk: Desk<Bench>
+  readonly desk: Desk<WorkCalls>
   readonly input: QuickInput
   readonly verdict: Verdict
 }

@@ -3,6 +3,7 @@ import type { QuickInput } from '../../job/quick.ts'
 import type { Problem } from '../../problem/problem.ts'
 import type { Bench, Drawings, Look, QuickReport } from '../../worker/bench.ts'
 import type { Desk, Reply } from '../../worker/desk.ts'
+import type { WorkCalls } from '../../worker/work-calls.ts'
 import type { Reading } from './read-form.ts'
 
 /** How the check of the form stands. */
@@ -30,7 +31,7 @@ interface Answered {
 }
 
 /** Asks the worker at every change; the latest request wins. */
-export function useQuickCheck(desk: Desk<Bench>, reading: Reading, look: Look): QuickCheck {
+export function useQuickCheck(desk: Desk<WorkCalls>, reading: Reading, look: Look): QuickCheck {
   const input = reading.kind === 'ready' ? reading.input : undefined
   const key = input ? JSON.stringify(input) : undefined
   const [answered, setAnswered] = useState<Answered>()

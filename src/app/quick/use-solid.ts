@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'react'
 import type { QuickInput } from '../../job/quick.ts'
 import { problemText } from '../../problem/problem.ts'
-import type { Bench } from '../../worker/bench.ts'
 import type { Desk } from '../../worker/desk.ts'
 import type { SolidView } from '../../worker/press.ts'
+import type { WorkCalls } from '../../worker/work-calls.ts'
 
 /** The kernel is fetched at the first call, perhaps over a slow line, ms. */
 const patience = 60_000
@@ -14,7 +14,7 @@ export interface Solid {
 }
 
 /** The sled as a solid for an input, built in the worker when it is wanted; the last one stays until the next is there. */
-export function useSolid(desk: Desk<Bench>, input: QuickInput | undefined, wanted: boolean): Solid {
+export function useSolid(desk: Desk<WorkCalls>, input: QuickInput | undefined, wanted: boolean): Solid {
   const [state, setState] = useState<Solid>({ solid: undefined, trouble: undefined })
   const key = wanted && input ? JSON.stringify(input) : undefined
   useEffect(() => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { QuickInput } from '../../../src/job/quick.ts'
 import { quickPresets } from '../../../src/presets/quick-presets.ts'
 import { Bench } from '../../../src/worker/bench.ts'
+import { fetchedOnce } from '../../../src/worker/fetched-once.ts'
 import { startPress } from '../../../src/worker/press.ts'
 import { readThreeMf } from '../../oracle/readers/three-mf.ts'
 
@@ -21,7 +22,10 @@ const unsure: QuickInput = {
   board: 'board-sound-medium',
 }
 
-const bench = new Bench(quickPresets(), () => startPress())
+const bench = new Bench(
+  quickPresets(),
+  fetchedOnce(() => startPress()),
+)
 
 describe('the bench in the worker', () => {
   it('answers with verdict, findings and drawings as data that a message can carry', () => {
@@ -81,14 +85,5 @@ describe('the bench in the worker', () => {
   it.each(['stl', '3mf'] as const)('gives the same bytes of %s for the same input', async (format) => {
     const [a, b] = [await bench.file(clear, format), await bench.file(clear, format)]
     expect(a).toEqual(b)
-  })
-
-  it('tries again to fetch a press that did not come', async () => {
-    let tries = 0
-    const slow = new Bench(quickPresets(), () => (++tries === 1 ? Promise.reject(new Error('offline')) : startPress()))
-    await expect(slow.solid(clear)).rejects.toThrow('offline')
-    expect(await slow.solid(clear)).toMatchObject({ ok: true })
-    await slow.solid(clear)
-    expect(tries).toBe(2)
   })
 })

@@ -1,0 +1,47 @@
+import './work.css'
+import { useMemo, useState } from 'react'
+import { useStore } from 'zustand'
+import type { Desk } from '../../worker/desk.ts'
+import type { WorkCalls } from '../../worker/work-calls.ts'
+import { CrashScreen } from '../sheet/crash-screen.tsx'
+import { useTheme } from '../theme/theme.ts'
+import { FindingsPanel } from './findings-panel.tsx'
+import type { JobStore } from './job-store.ts'
+import { SolidCorner } from './solid-corner.tsx'
+import { StepPanel } from './step-panel.tsx'
+import { Strips } from './strips.tsx'
+import { useJudged } from './use-judged.ts'
+import { createViewStore } from './view-store.ts'
+import { WorkContext } from './work-context.ts'
+import { WorkHead } from './work-head.tsx'
+
+export interface WorkPageProps {
+  readonly desk: Desk<WorkCalls>
+  readonly job: JobStore
+}
+
+/** A whole job on the table: its strips across the page, and below them what one does, what came of it, and the solid. */
+export default function WorkPage({ desk, job }: WorkPageProps) {
+  const [view] = useState(() => createViewStore())
+  const { theme, choose } = useTheme()
+  const judged = useJudged(desk, job, view)
+  const work = useMemo(() => ({ job, view, desk, judged, theme }), [job, view, desk, judged, theme])
+  const step = useStore(view, (v) => v.step)
+  return (
+    <CrashScreen rescue={() => JSON.stringify(job.get(), null, 2)}>
+      <WorkContext value={work}>
+        <div className="page work">
+          <WorkHead theme={theme} onTheme={choose} />
+          <main className="work-table">
+            <Strips />
+            <div className="work-lower">
+              <StepPanel key={step} step={step} />
+              <FindingsPanel />
+              <SolidCorner />
+            </div>
+          </main>
+        </div>
+      </WorkContext>
+    </CrashScreen>
+  )
+}

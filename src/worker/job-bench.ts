@@ -1,0 +1,112 @@
+import type { Finding, NotChecked } from '../checks/finding.ts'
+import type { Verdict } from '../checks/verdict.ts'
+import { type Answer, answer } from '../job/answer.ts'
+import { type CrossSectionView, crossSectionView } from '../papers/cross-section.ts'
+import { type LengthwiseView, lengthwiseView } from '../papers/lengthwise.ts'
+import { type Size, sizesOf } from '../papers/sizes.ts'
+import type { Presets } from '../presets/presets.ts'
+import { good, type Outcome, type Problem } from '../problem/problem.ts'
+import type { Read } from '../project/read.ts'
+import type { Project } from '../project/schema/project.ts'
+import type { HeldBack } from './bench.ts'
+import type { FileWish, MadeFile, Press, SolidView } from './press.ts'
+
+/** Where the person looks: clock angle of the section, height of the cross-section, and the state. */
+export interface JobLook {
+  readonly theta: number
+  /** At the tightest place where left out. */
+  readonly z?: number
+  /** The first state where left out. */
+  readonly state?: string
+}
+
+/** The drawings of one job. */
+export interface JobViews {
+  readonly lengthwise: LengthwiseView
+  readonly cross: CrossSectionView
+}
+
+/** Everything the page shows of a job, as plain data. */
+export interface JobReport {
+  readonly verdict: Verdict
+  readonly findings: readonly Finding[]
+  readonly notChecked: readonly NotChecked[]
+  readonly questions: readonly Problem[]
+  readonly assumptions: readonly string[]
+  readonly sizes: readonly Size[]
+  readonly states: readonly { readonly id: string; readonly name: string }[]
+  readonly views: JobViews
+}
+
+/** The parts of the worker that are fetched when they are first needed. */
+export interface Fetched {
+  readonly presets: () => Promise<Presets>
+  readonly press: () => Promise<Press>
+  readonly reader: () => Promise<(text: string) => Outcome<Read>>
+}
+
+/** The calls of the work page. Each stands for itself: whoever replaces a stuck worker loses nothing. */
+export class JobBench {
+  readonly #fetched: Fetched
+  #last: { readonly key: string; readonly answer: Outcome<Answer> } | undefined
+
+  constructor(fetched: Fetched) {
+    this.#fetched = fetched
+  }
+
+  /** All states are judged; the drawings show the one looked at. */
+  async judge(project: Project, look: JobLook): Promise<Outcome<JobReport>> {
+    const answered = await this.#answer(project)
+    if (!answered.ok) return answered
+    const { assembly, verdict, findings, notChecked } = answered.value
+    return good({
+      verdict,
+      findings,
+      notChecked,
+      questions: assembly.questions,
+      assumptions: assembly.assumptions,
+      sizes: sizesOf(assembly),
+      states: assembly.states.map(({ id, name }) => ({ id, name })),
+      views: viewsOf(answered.value, look),
+    })
+  }
+
+  /** The drawings alone: only the eye has moved. */
+  async look(project: Project, look: JobLook): Promise<Outcome<JobViews>> {
+    const answered = await this.#answer(project)
+    return answered.ok ? good(viewsOf(answered.value, look)) : answered
+  }
+
+  /** One sled as a solid. */
+  async build(project: Project, sled: string): Promise<Outcome<SolidView>> {
+    const answered = await this.#answer(project)
+    return answered.ok ? (await this.#fetched.press()).solid(answered.value, sled) : answered
+  }
+
+  /** The files of every sled. A clash holds them back unless they are forced, and then their names say so. */
+  async make(project: Project, wish: FileWish): Promise<Outcome<readonly MadeFile[] | HeldBack>> {
+    const answered = await this.#answer(project)
+    if (!answered.ok) return answered
+    const clash = answered.value.findings.find((f) => f.status === 'clash')
+    return clash && !wish.force ? good({ clash }) : (await this.#fetched.press()).files(answered.value, wish)
+  }
+
+  /** A project from the text of a file. */
+  async read(text: string): Promise<Outcome<Read>> {
+    return (await this.#fetched.reader())(text)
+  }
+
+  async #answer(project: Project): Promise<Outcome<Answer>> {
+    const key = JSON.stringify(project)
+    if (this.#last?.key !== key) this.#last = { key, answer: answer(project, await this.#fetched.presets()) }
+    return this.#last.answer
+  }
+}
+
+function viewsOf({ assembly, findings }: Answer, { theta, z, state }: JobLook): JobViews {
+  const tightest = findings.find((f) => f.status !== 'advice' && f.at)
+  return {
+    lengthwise: lengthwiseView(assembly, theta, state),
+    cross: crossSectionView(assembly, z ?? tightest?.at?.z ?? 0, state),
+  }
+}

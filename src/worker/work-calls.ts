@@ -1,0 +1,6 @@
+import type { Bench } from './bench.ts'
+import type { JobBench } from './job-bench.ts'
+
+/** All calls of the page's worker: the quick check's, and those of a full job. */
+export type WorkCalls = Pick<Bench, 'check' | 'draw' | 'solid' | 'file'> &
+  Pick<JobBench, 'judge' | 'look' | 'build' | 'make' | 'read'>
