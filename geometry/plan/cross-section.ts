@@ -1,5 +1,6 @@
 import { carve, join } from '../region/carve.ts'
 import { disc, polygon, type Region, rectangle, sector } from '../region/region.ts'
+import { remember } from '../remember.ts'
 import { radiusAt } from '../solid/slice.ts'
 import { type PlanItem, type PlanSolid, planSpan } from './plan.ts'
 
@@ -24,20 +25,38 @@ export interface Slab {
  * the inner cuts too, for questions about the material itself.
  */
 export function slabsOf(items: readonly PlanItem[], whole = false): Slab[] {
-  const stations = [...new Set(items.flatMap(({ solid }) => [planSpan(solid).z0, planSpan(solid).z1]))].sort(
-    (a, b) => a - b,
-  )
+  const drawn = items.flatMap((item): Drawn[] => {
+    const key = sectionKey(item)
+    return key === undefined ? [] : [{ item, key, ...planSpan(item.solid) }]
+  })
+  const stations = [...new Set(drawn.flatMap(({ z0, z1 }) => [z0, z1]))].sort((a, b) => a - b)
   const slabs: Slab[] = []
   for (let i = 1; i < stations.length; i++) {
     const [z0, z1] = [stations[i - 1] as number, stations[i] as number]
     if (z1 - z0 < same) continue
-    const slab = slabAt(items, z0, z1, whole)
+    const slab = slabAt(drawn, z0, z1, whole)
     if (!slab) continue
     const last = slabs.at(-1)
     if (last && last.z1 === z0 && alike(last, slab)) slabs[slabs.length - 1] = { ...last, z1 }
     else slabs.push(slab)
   }
   return slabs
+}
+
+/** An item that has a cross-section, where it lies, and all its section depends on as text. */
+interface Drawn {
+  readonly item: PlanItem
+  readonly key: string
+  readonly z0: number
+  readonly z1: number
+}
+
+function sectionKey({ op, stage, solid: s }: PlanItem): string | undefined {
+  const own = `${op}${stage ?? 1}`
+  if (s.shape === 'cylinder') return `${own}c${s.x},${s.y},${Math.max(s.r0, s.r1)}`
+  if (s.shape === 'box') return `${own}b${s.x},${s.y},${s.width},${s.height},${s.facing}`
+  if (s.shape === 'ring-sector') return `${own}s${s.x},${s.y},${s.rIn},${s.rOut},${s.theta},${s.half}`
+  return s.shape === 'extruded' ? `${own}e${s.points.join()}` : undefined
 }
 
 /** Two stretches that are one: the same items make them, or both are the same plain disc. */
@@ -48,39 +67,57 @@ function alike(a: Slab, b: Slab): boolean {
   return a.items.join() === b.items.join()
 }
 
-function slabAt(items: readonly PlanItem[], z0: number, z1: number, whole: boolean): Slab | undefined {
+function slabAt(drawn: readonly Drawn[], z0: number, z1: number, whole: boolean): Slab | undefined {
   const middle = (z0 + z1) / 2
-  const here = items.filter(
-    ({ solid }) => planSpan(solid).z0 < middle && planSpan(solid).z1 > middle && sectionOf(solid) !== undefined,
-  )
-  const first = stage(undefined, here, 1, whole)
-  const second = here.some((x) => x.stage === 2) ? stage(first, here, 2, whole) : first
-  if (!second || second.region.edges.length === 0) return undefined
-  const [only] = second.items
-  const taper = second.items.length === 1 && only ? taperOf(only.solid, z0, z1) : undefined
-  return { z0, z1, region: second.region, items: second.items.map((x) => x.id), ...(taper ? { taper } : {}) }
+  const here = drawn.filter((d) => d.z0 < middle && d.z1 > middle)
+  const { region, used } = crossSection({ here, whole })
+  if (!region || region.edges.length === 0) return undefined
+  const items = used.map((i) => (here[i] as Drawn).item)
+  const [only] = items
+  const taper = items.length === 1 && only ? taperOf(only.solid, z0, z1) : undefined
+  return { z0, z1, region, items: items.map((x) => x.id), ...(taper ? { taper } : {}) }
+}
+
+/** A change of one number leaves most stretches as they were: their outlines are not cut out again. */
+const crossSection = remember(
+  400,
+  (a: { readonly here: readonly Drawn[]; readonly whole: boolean }) =>
+    `${a.whole}${a.here.map((d) => d.key).join(' ')}`,
+  ({ here, whole }): { readonly region: Region | undefined; readonly used: readonly number[] } => {
+    const own = here.map(({ item }, i): Own => ({ item, i, region: sectionOf(item.solid) as Region }))
+    const first = stage(undefined, own, 1, whole)
+    const second = own.some((x) => x.item.stage === 2) ? stage(first, own, 2, whole) : first
+    return { region: second?.region, used: second?.used ?? [] }
+  },
+)
+
+interface Own {
+  readonly item: PlanItem
+  readonly i: number
+  readonly region: Region
 }
 
 interface Stage {
   readonly region: Region
-  readonly items: readonly PlanItem[]
+  /** Places in the list of those whose outlines make it. */
+  readonly used: readonly number[]
 }
 
 /** What stands before, with what a stage adds, less what it cuts. Cuts that stay inside are left out. */
-function stage(before: Stage | undefined, here: readonly PlanItem[], number: 1 | 2, whole: boolean): Stage | undefined {
-  const own = here.filter((x) => (x.stage ?? 1) === number)
-  const adds = widest(own.filter((x) => x.op === 'add'))
-  const regions = [...(before ? [before.region] : []), ...adds.map((x) => sectionOf(x.solid) as Region)]
+function stage(before: Stage | undefined, here: readonly Own[], number: 1 | 2, whole: boolean): Stage | undefined {
+  const own = here.filter((x) => (x.item.stage ?? 1) === number)
+  const adds = widest(own.filter((x) => x.item.op === 'add'))
+  const regions = [...(before ? [before.region] : []), ...adds.map((x) => x.region)]
   if (regions.length === 0) return undefined
   const base = join(regions)
-  const cuts = own.filter((x) => x.op === 'cut')
-  const open = whole || cuts.some((x) => opens(base, sectionOf(x.solid) as Region))
+  const cuts = own.filter((x) => x.item.op === 'cut')
+  const open = whole || cuts.some((x) => opens(base, x.region))
   const used = open ? cuts : []
   const region = carve(
     base,
-    used.map((x) => sectionOf(x.solid) as Region),
+    used.map((x) => x.region),
   )
-  return { region, items: [...(before?.items ?? []), ...adds, ...used] }
+  return { region, used: [...(before?.used ?? []), ...[...adds, ...used].map((x) => x.i)] }
 }
 
 function taperOf(s: PlanSolid, z0: number, z1: number): Slab['taper'] {
@@ -89,10 +126,10 @@ function taperOf(s: PlanSolid, z0: number, z1: number): Slab['taper'] {
 }
 
 /** Coaxial discs inside a wider one add nothing to the cross-section. */
-function widest(adds: readonly PlanItem[]): PlanItem[] {
-  const centred = (x: PlanItem): number =>
-    x.solid.shape === 'cylinder' && x.solid.x === 0 && x.solid.y === 0 ? Math.max(x.solid.r0, x.solid.r1) : -1
-  const best = adds.reduce<PlanItem | undefined>((a, b) => (centred(b) > (a ? centred(a) : 0) ? b : a), undefined)
+function widest(adds: readonly Own[]): Own[] {
+  const centred = ({ region: { form } }: Own): number =>
+    form.kind === 'disc' && form.c.x === 0 && form.c.y === 0 ? form.r : -1
+  const best = adds.reduce<Own | undefined>((a, b) => (centred(b) > (a ? centred(a) : 0) ? b : a), undefined)
   return adds.filter((x) => x === best || centred(x) < 0)
 }
 

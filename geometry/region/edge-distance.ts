@@ -15,15 +15,11 @@ const flip = (l: Link): Link => ({ d: l.d, p: l.q, q: l.p })
 /** The nearest point of an edge to p. Exact. */
 export function nearest(e: Edge, p: Point): Point {
   if (e.kind === 'segment') {
-    const [ux, uy] = [e.b.x - e.a.x, e.b.y - e.a.y]
-    const uu = ux * ux + uy * uy
-    const t = uu === 0 ? 0 : ((p.x - e.a.x) * ux + (p.y - e.a.y) * uy) / uu
-    return pointAt(e, Math.min(1, Math.max(0, t)))
+    return pointAt(e, foot(e, p))
   }
   const t = along(e, Math.atan2(p.y - e.c.y, p.x - e.c.x))
   if (t !== undefined) return pointAt(e, t)
-  const [a, b] = [pointAt(e, 0), pointAt(e, 1)]
-  return distance(a, p) <= distance(b, p) ? a : b
+  return distance(e.a, p) <= distance(e.b, p) ? e.a : e.b
 }
 
 /** The shortest link between two edges, p on the first; 0 where they cross. Exact. */
@@ -33,17 +29,41 @@ export function between(e: Edge, f: Edge): Link {
     const p = pointAt(e, hit)
     return { d: 0, p, q: p }
   }
-  let best = link(pointAt(e, 0), nearest(f, pointAt(e, 0)))
+  if (e.kind === 'segment' && f.kind === 'segment') return apart(e, f)
+  let best = link(e.a, nearest(f, e.a))
   const consider = (l: Link) => {
     best = nearer(best, l)
   }
-  consider(link(pointAt(e, 1), nearest(f, pointAt(e, 1))))
-  consider(flip(link(pointAt(f, 0), nearest(e, pointAt(f, 0)))))
-  consider(flip(link(pointAt(f, 1), nearest(e, pointAt(f, 1)))))
+  consider(link(e.b, nearest(f, e.b)))
+  consider(flip(link(f.a, nearest(e, f.a))))
+  consider(flip(link(f.b, nearest(e, f.b))))
   if (e.kind === 'arc' && f.kind === 'arc') for (const l of arcArc(e, f)) consider(l)
   if (e.kind === 'segment' && f.kind === 'arc') consider(segmentArc(e, f))
   if (e.kind === 'arc' && f.kind === 'segment') consider(flip(segmentArc(f, e)))
   return best
+}
+
+/** Segments that do not cross are nearest at an end of one of them. The most frequent question: it makes no objects. */
+function apart(e: Segment, f: Segment): Link {
+  const ends = [foot(f, e.a), foot(f, e.b), foot(e, f.a), foot(e, f.b)] as const
+  const squares = [away(f, ends[0], e.a), away(f, ends[1], e.b), away(e, ends[2], f.a), away(e, ends[3], f.b)] as const
+  let i = 0
+  for (let k = 1; k < 4; k++) if ((squares[k] as number) < (squares[i] as number)) i = k
+  const d = Math.sqrt(squares[i] as number)
+  if (i < 2) return { d, p: i === 0 ? e.a : e.b, q: pointAt(f, ends[i] as number) }
+  return { d, p: pointAt(e, ends[i] as number), q: i === 2 ? f.a : f.b }
+}
+
+/** Where on a segment, 0…1, a point is nearest. */
+function foot(s: Segment, p: Point): number {
+  const [ux, uy] = [s.b.x - s.a.x, s.b.y - s.a.y]
+  const uu = ux * ux + uy * uy
+  return uu === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - s.a.x) * ux + (p.y - s.a.y) * uy) / uu))
+}
+
+function away(s: Segment, t: number, p: Point): number {
+  const [x, y] = [s.a.x + t * (s.b.x - s.a.x) - p.x, s.a.y + t * (s.b.y - s.a.y) - p.y]
+  return x * x + y * y
 }
 
 /** Beyond the ends, the only other local minimum is at the foot of the perpendicular from the arc's centre. */

@@ -14,6 +14,9 @@ export interface Arc {
   readonly r: number
   readonly start: number
   readonly sweep: number
+  /** Its two ends. */
+  readonly a: Point
+  readonly b: Point
 }
 
 export type Edge = Segment | Arc
@@ -23,13 +26,14 @@ const angular = 1e-12
 
 export const segment = (a: Point, b: Point): Segment => ({ kind: 'segment', a, b })
 
-export const arc = (c: Point, r: number, start: number, sweep: number): Arc => ({
-  kind: 'arc',
-  c,
-  r,
-  start,
-  sweep: Math.min(sweep, full),
-})
+export function arc(c: Point, r: number, start: number, sweep: number): Arc {
+  const turn = Math.min(sweep, full)
+  const a = onCircle(c, r, start)
+  return { kind: 'arc', c, r, start, sweep: turn, a, b: turn === full ? a : onCircle(c, r, start + turn) }
+}
+
+const onCircle = (c: Point, r: number, angle: number): Point =>
+  point(c.x + r * Math.cos(angle), c.y + r * Math.sin(angle))
 
 export const circle = (c: Point, r: number): Arc => arc(c, r, 0, full)
 
@@ -43,9 +47,10 @@ export function along(a: Arc, angle: number): number | undefined {
 
 /** The point at parameter t in 0…1. */
 export function pointAt(e: Edge, t: number): Point {
+  if (t === 0) return e.a
+  if (t === 1) return e.b
   if (e.kind === 'segment') return point(e.a.x + t * (e.b.x - e.a.x), e.a.y + t * (e.b.y - e.a.y))
-  const angle = e.start + t * e.sweep
-  return point(e.c.x + e.r * Math.cos(angle), e.c.y + e.r * Math.sin(angle))
+  return onCircle(e.c, e.r, e.start + t * e.sweep)
 }
 
 /** The part of an edge between two parameters. */
@@ -66,7 +71,7 @@ export function crossings(e: Edge, other: Edge): number[] {
       ? segmentSegment(e, other)
       : segmentCircle(e, other).filter((t) => onArc(other, pointAt(e, t)))
   const hits = other.kind === 'segment' ? segmentCircle(other, e).map((t) => pointAt(other, t)) : circleCircle(e, other)
-  const ends = [pointAt(other, 0), pointAt(other, 1)].filter((p) => Math.abs(distance(p, e.c) - e.r) < 1e-9)
+  const ends = [other.a, other.b].filter((p) => Math.abs(distance(p, e.c) - e.r) < 1e-9)
   return [...hits, ...ends].flatMap((p) => {
     const t = along(e, Math.atan2(p.y - e.c.y, p.x - e.c.x))
     return t === undefined ? [] : [t]

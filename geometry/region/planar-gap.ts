@@ -1,7 +1,7 @@
 import { split } from './carve.ts'
 import { discPolygon, polygonPolygon } from './convex-gap.ts'
 import { type Edge, pointAt } from './edge.ts'
-import { between, type Link, link, nearer, nearest } from './edge-distance.ts'
+import { between, type Link, nearer, nearest } from './edge-distance.ts'
 import { allFarthest } from './farthest.ts'
 import { distance, norm, type Point, point } from './point.ts'
 import type { Form, Region } from './region.ts'

@@ -34,12 +34,38 @@ function search(pair: Pair, level: Level, open: readonly Spread[], fixed: Fixed)
 }
 
 function evaluate(pair: Pair, level: Level, fixed: Fixed): Gap {
+  const { a, b } = solidsOf(pair, level, fixed)
+  return between(a, b, pair.way)
+}
+
+/** A pair with numbers only. */
+export interface SolidPair {
+  readonly a: Solid
+  readonly b: Solid
+}
+
+/**
+ * The pair as solids at every corner of its coupled spreads: its worst gap is the least over them, wherever along the
+ * axis the first body stands. For looking at many places of one pair.
+ */
+export function worstCorners(pair: Pair): SolidPair[] {
+  const fixings = pair.coupled.reduce<Fixed[]>(
+    (list, s) => list.flatMap((f) => [-s.minus, s.plus].map((e) => new Map(f).set(s.path, e))),
+    [new Map()],
+  )
+  return fixings.map((fixed) => solidsOf(pair, 'worst', fixed))
+}
+
+/** The pair as solids, as measured. */
+export const nominalSolids = (pair: Pair): SolidPair => solidsOf(pair, 'nominal', none)
+
+function solidsOf(pair: Pair, level: Level, fixed: Fixed): SolidPair {
   const grow = level === 'nominal' ? 0 : doubt(pair, level, fixed)
   if (fixed.size === 0 && pair.shared.size === 0)
-    return between(grown(atLevel(pair.a, level), grow), atLevel(pair.b, level), pair.way)
+    return { a: grown(atLevel(pair.a, level), grow), b: atLevel(pair.b, level) }
   const pick: Pick = (q, tight) => valueAt(q, tight, level, fixed, pair.shared)
   const a = realise(pair.a, pick, { grow, widen: turnDoubt(pair.a, level) })
-  return between(a, realise(pair.b, pick, { widen: turnDoubt(pair.b, level) }), pair.way)
+  return { a, b: realise(pair.b, pick, { widen: turnDoubt(pair.b, level) }) }
 }
 
 const grown = (s: Solid, grow: number): Solid => (grow === 0 ? s : { ...s, grow: s.grow + grow })

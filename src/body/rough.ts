@@ -1,34 +1,42 @@
 import { farthest } from '../../geometry/region/farthest.ts'
-import { norm } from '../../geometry/region/point.ts'
+import { norm, polar } from '../../geometry/region/point.ts'
 import type { Heading } from '../../geometry/solid/sweep.ts'
-import { least, most, type Quantity } from '../quantity/quantity.ts'
+import type { Quantity } from '../quantity/quantity.ts'
 import type { Body } from './body.ts'
 
-/** What costs nothing to know of a body, every doubt at its worst: its stretch of the axis, its radii about the axis. */
+/** What costs nothing to know of a body: its stretch of the axis, its radii about the axis, a circle around it. */
 interface Outline {
   readonly lo: number
   readonly hi: number
   /** Nothing of it lies nearer to the axis than `inner`, nothing farther than `outer`. */
   readonly inner: number
   readonly outer: number
+  /** Middle and radius of a circle of the cross-section that holds it; radius Infinity where there is none. */
+  readonly x: number
+  readonly y: number
+  readonly r: number
 }
 
-const known = new WeakMap<Body, Outline>()
+type Level = 'worst' | 'nominal'
 
-/** A lower bound of the gap of two bodies at the worst, from their stretches and radii alone. */
-export function roughGap(a: Body, b: Body, way?: Heading): number {
-  const [p, q] = [outlineOf(a), outlineOf(b)]
+const known = { worst: new WeakMap<Body, Outline>(), nominal: new WeakMap<Body, Outline>() }
+
+/** A lower bound of the gap of two bodies, every doubt at its worst or none, from their stretches and outlines alone. */
+export function roughGap(a: Body, b: Body, way?: Heading, level: Level = 'worst'): number {
+  const [p, q] = [outlineOf(a, level), outlineOf(b, level)]
   const ahead = q.lo - p.hi
   const behind = p.lo - q.hi
   const along = !way ? Math.max(ahead, behind) : way === 'blade' ? ahead : behind
-  return Math.max(along, q.inner - p.outer, p.inner - q.outer)
+  const circles = norm(p.x - q.x, p.y - q.y) - p.r - q.r
+  const across = Math.max(q.inner - p.outer, p.inner - q.outer, circles)
+  return along > 0 && across > 0 ? norm(along, across) : Math.max(along, across)
 }
 
-function outlineOf(b: Body): Outline {
-  let found = known.get(b)
+function outlineOf(b: Body, level: Level): Outline {
+  let found = known[level].get(b)
   if (!found) {
-    found = measured(b)
-    known.set(b, found)
+    found = measured(b, level === 'worst' ? 1 : 0)
+    known[level].set(b, found)
   }
   return found
 }
@@ -36,35 +44,43 @@ function outlineOf(b: Body): Outline {
 const doubt = (q: Quantity | undefined): number =>
   q ? q.terms.reduce((sum, t) => sum + Math.abs(t.gain) * Math.max(t.spread.minus, t.spread.plus), 0) : 0
 
-function measured(b: Body): Outline {
+/** `k` is 1 where all doubt counts, 0 where none does. */
+function measured(b: Body, k: 0 | 1): Outline {
   const s = b.shape
-  const swell = b.swell ? Math.max(0, most(b.swell)) : 0
-  const aside = doubt(b.drift) + doubt(b.sway) + swell
-  const place = 'x' in s ? norm(s.x.nominal, s.y.nominal) : 0
-  const shift = aside + ('x' in s ? doubt(s.x) + doubt(s.y) : 0)
+  const off = (q: Quantity | undefined): number => k * doubt(q)
+  const up = (q: Quantity): number => q.nominal + off(q)
+  const down = (q: Quantity): number => q.nominal - off(q)
+  const swell = b.swell ? Math.max(0, up(b.swell)) : 0
+  const aside = off(b.drift) + off(b.sway) + swell
+  const turn = Math.sin((Math.min(90, off(b.turn)) * Math.PI) / 180)
   if (s.kind === 'pin') {
-    const r = most(s.radius) + aside
-    const turn = Math.sin((doubt(b.turn) * Math.PI) / 180)
-    const half = most(s.radius) + most(s.rOut) * turn
-    const inner = least(s.rIn) - half * turn - aside
-    return { lo: least(s.z) - r, hi: most(s.z) + r, inner, outer: norm(most(s.rOut), half) + aside }
+    const [r, rIn, rOut] = [up(s.radius) + aside, down(s.rIn), up(s.rOut)]
+    const half = up(s.radius) + rOut * turn
+    const inner = rIn - half * turn - aside
+    const c = polar((rIn + rOut) / 2, s.theta)
+    const held = norm((rOut - rIn) / 2, half) + rOut * turn + aside
+    return { lo: down(s.z) - r, hi: up(s.z) + r, inner, outer: norm(rOut, half) + aside, ...c, r: held }
   }
-  const [lo, hi] = [s.z0.nominal - doubt(s.z0) - swell, s.z1.nominal + doubt(s.z1) + swell]
+  const [lo, hi] = [down(s.z0) - swell, up(s.z1) + swell]
+  if (s.kind === 'sector') {
+    const outer = s.rOut ? up(s.rOut) + aside : Number.POSITIVE_INFINITY
+    return { lo, hi, inner: down(s.rIn) - aside, outer, x: 0, y: 0, r: outer }
+  }
+  if (s.kind === 'outline') {
+    const far = farthest(s.region, { x: 0, y: 0 })
+    const { c, r } = s.region.hold
+    const held = r + aside + turn * (norm(c.x, c.y) + r)
+    return { lo, hi, inner: 0, outer: norm(far.x, far.y) + aside, x: c.x, y: c.y, r: held }
+  }
+  const place = norm(s.x.nominal, s.y.nominal)
+  const shift = aside + off(s.x) + off(s.y)
+  const c = { x: s.x.nominal, y: s.y.nominal }
   if (s.kind === 'bore') {
-    const free = Math.min(least(s.r0), least(s.r1))
-    return { lo, hi, inner: free - place - shift, outer: Number.POSITIVE_INFINITY }
+    const free = Math.min(down(s.r0), down(s.r1))
+    const [outer, r] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
+    return { lo, hi, inner: free - place - shift, outer, ...c, r }
   }
-  if (s.kind === 'round') {
-    const r = Math.max(most(s.r0), most(s.r1))
-    return { lo, hi, inner: place - r - shift, outer: place + r + shift }
-  }
-  if (s.kind === 'box') {
-    const half = norm(most(s.halfWidth), most(s.halfHeight))
-    const turn = Math.sin((doubt(b.turn) * Math.PI) / 180) * (place + half)
-    return { lo, hi, inner: place - half - shift - turn, outer: place + half + shift + turn }
-  }
-  if (s.kind === 'sector')
-    return { lo, hi, inner: least(s.rIn) - aside, outer: s.rOut ? most(s.rOut) + aside : Number.POSITIVE_INFINITY }
-  const far = farthest(s.region, { x: 0, y: 0 })
-  return { lo, hi, inner: 0, outer: norm(far.x, far.y) + aside }
+  const own = s.kind === 'round' ? Math.max(up(s.r0), up(s.r1)) : norm(up(s.halfWidth), up(s.halfHeight))
+  const held = own + shift + turn * (place + own)
+  return { lo, hi, inner: place - held, outer: place + held, ...c, r: held }
 }

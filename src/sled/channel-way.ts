@@ -4,7 +4,7 @@ import { type PlanItem, planSpan } from '../../geometry/plan/plan.ts'
 import { nearest } from '../../geometry/region/edge-distance.ts'
 import { clock, distance, type Point, polar } from '../../geometry/region/point.ts'
 import type { Region } from '../../geometry/region/region.ts'
-import { remember } from './remember.ts'
+import { remember } from '../../geometry/remember.ts'
 
 /**
  * How the wires run: in a round way with walls about it; in a groove open to the outside; or merged into the nests
@@ -60,11 +60,11 @@ function search(ask: WayAsk): Way {
 function straight(ask: WayAsk): Omit<Way, 'into'> {
   const { R, width, wall } = ask
   const pockets = ask.cuts.flatMap((c) => sectionOf(c.solid) ?? [])
-  const walled = widestChannel(R, pockets, wall)
+  const walled = widestChannel(R, pockets, wall, width / 2)
   if (walled.r >= width / 2) return { style: 'round', ...polarOf(walled.c) }
   const groove = bestGroove(ask, pockets)
   if (groove !== undefined) return { style: 'groove', theta: groove, r: R - width / 2 }
-  const inside = widestChannel(R - wall, ask.contents)
+  const inside = widestChannel(R - wall, ask.contents, 0, width / 2)
   const free = inside.r >= width / 2 ? inside : widestChannel(R, ask.contents)
   return { style: 'merged', ...polarOf(free.c) }
 }

@@ -1,9 +1,9 @@
 import { type Slab, slabsOf } from '../../geometry/plan/cross-section.ts'
 import type { Plan, PlanItem } from '../../geometry/plan/plan.ts'
+import { remember } from '../../geometry/remember.ts'
 import type { Body } from '../body/body.ts'
 import { exact } from '../quantity/quantity.ts'
 import type { Sled } from '../resolve/assembly.ts'
-import { remember } from './remember.ts'
 
 const slabs = remember(
   8,

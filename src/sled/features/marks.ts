@@ -2,9 +2,9 @@ import vectorText from '@jscad/modeling/src/text/vectorText.js'
 import { slabsOf } from '../../../geometry/plan/cross-section.ts'
 import { type PlanItem, planSpan } from '../../../geometry/plan/plan.ts'
 import { polar } from '../../../geometry/region/point.ts'
+import { remember } from '../../../geometry/remember.ts'
 import { dimension } from '../dimensions.ts'
 import { beyond, cannot, drawnAt, innerRadius, type SledJob } from '../job.ts'
-import { remember } from '../remember.ts'
 
 /** Letters 3.5 high, 0.5 deep, strokes of 0.6: readable in black plastic (0.5 deep: from memory). */
 const usual = { height: 3.5, depth: 0.5, stroke: 0.6 }

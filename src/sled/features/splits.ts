@@ -2,9 +2,9 @@ import { slabsOf } from '../../../geometry/plan/cross-section.ts'
 import { type Dimension, type PlanBody, type PlanItem, planSpan } from '../../../geometry/plan/plan.ts'
 import { polar } from '../../../geometry/region/point.ts'
 import { signedDistance } from '../../../geometry/region/signed-distance.ts'
+import { remember } from '../../../geometry/remember.ts'
 import { dimension } from '../dimensions.ts'
 import { beyond, cannot, drawnAt, outerRadius, type SledJob } from '../job.ts'
-import { remember } from '../remember.ts'
 
 /** Pins 3 × 5 with 0.2 around (0.2 to 0.3: from memory); a dovetail 4 high; common practice, no source. */
 const usual = { pin: 3, length: 5, gap: 0.2, dovetail: 4 }

@@ -3,30 +3,19 @@ import { most } from '../../quantity/quantity.ts'
 import type { Part } from '../../resolve/assembly.ts'
 import { derived, dimension } from '../dimensions.ts'
 import { nestGap } from '../fit.ts'
-import { beyond, cannot, type NestJob, nestJob, outerRadius, type SledJob } from '../job.ts'
+import { beyond, cannot, type NestJob, nestJob, outerRadius } from '../job.ts'
 import { blockFacing, rodItem, seenFacing } from '../round.ts'
 import { openSide } from './round-nest.ts'
+import { seatDepth } from './seat-depth.ts'
 
 /** A leaf's slot takes its sheet and this much play, mm: common practice, no source. */
 const leafPlay = 0.2
 const usualLeaf = 0.5
-/** A spring's seat holds its first turns, mm: common practice, no source. */
-const usualSeat = 1.2
 
 /** A leaf slides into a slot in the wall behind it; a round spring stands in a seat. */
 export function contactNest(job: NestJob): PlanItem[] {
   const { part } = job
   return part.extent.round ? springSeat(job) : leafSlot(job)
-}
-
-/**
- * How much deeper than the cell's pocket a round contact stands, so that it stays in its place: at most half of what
- * is left of it when the cell has pressed it solid.
- */
-export function seatDepth(job: SledJob, contact: Part): number {
-  if (!contact.extent.round || !contact.contact) return 0
-  const typed = job.sled.input.nests?.find((n) => n.part === contact.id)?.seat
-  return typed ?? Math.min(usualSeat, (contact.contact.solid?.nominal ?? 2) / 2)
 }
 
 function springSeat(job: NestJob): PlanItem[] {

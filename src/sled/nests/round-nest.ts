@@ -4,7 +4,7 @@ import { least, most } from '../../quantity/quantity.ts'
 import { derived, dimension } from '../dimensions.ts'
 import { nestGap } from '../fit.ts'
 import { axialSlack, cannot, innerRadius, type NestJob } from '../job.ts'
-import { seatDepth } from './contact-nest.ts'
+import { seatDepth } from './seat-depth.ts'
 
 /** What pocket and cradle share: where the round part lies, how wide its pocket is, and to which side it opens. */
 export interface RoundNest {
