@@ -3,7 +3,8 @@ import { add, combine, exact, least, most, type Quantity, sub } from '../quantit
 import type { Contact, Part } from '../resolve/assembly.ts'
 import { nestJob, sledJob } from '../sled/job.ts'
 import { pocketSpan } from '../sled/nests/round-nest.ts'
-import { type Finding, finding } from './finding.ts'
+import { type Finding, type Fix, finding } from './finding.ts'
+import { heightFix } from './fix-value.ts'
 import { reading } from './fixes.ts'
 import { mm } from './words.ts'
 import type { Check, Result, World } from './world.ts'
@@ -130,12 +131,15 @@ function linked(
     fix:
       margins.worst >= 0
         ? []
-        : [
-            {
-              text: `Set the face ${base.name} stands on ${mm(lack)} mm ${towards} the cell.`,
-              path: `${base.id}/at/z`,
-            },
-            ...reading({ contributions, margins }),
-          ],
+        : [...faceMoved(base, which === 'longest' ? lack : -lack, towards), ...reading({ contributions, margins })],
   })
+}
+
+/** The face a contact stands on, so much farther from the cell (or nearer, below 0). */
+function faceMoved({ id, name, input, contact }: Part, away: number, towards: string): Fix[] {
+  const by = contact?.end === 'rear' ? -away : away
+  const change = heightFix(`${id}/at/z`, input.at?.z, contact?.base.nominal ?? 0, by)
+  return change
+    ? [{ text: `Set the face ${name} stands on ${mm(Math.abs(away))} mm ${towards} the cell.`, ...change }]
+    : []
 }

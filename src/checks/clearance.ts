@@ -1,4 +1,3 @@
-import type { Body } from '../body/body.ts'
 import type { State } from '../resolve/assembly.ts'
 import { type Finding, finding } from './finding.ts'
 import { gapFixes } from './fixes.ts'
@@ -40,25 +39,13 @@ function alike(world: World): { state: State; names: string }[] {
 }
 
 function inState(world: World, unit: Unit, state: State, names: string): Finding[] {
-  if (state.without.has(`sleds/${unit.sled.id}`)) return []
   const limit = world.assembly.thresholds.clearance
-  const obstacles = around(world, state)
-  const present = unit.contents.filter((b) => !state.without.has(b.of))
-  const seen = boreSeenIn(unit.sled)
-  const intrusions = obstacles.intrusions.map(seenFrom(world, unit))
-  const groups = groupBy([...unit.outside, ...present], (b) => b.of)
-  return [...groups].flatMap(([of, bodies]): Finding[] => {
-    const demands = bodies.flatMap((body): Demand[] => [
-      ...obstacles.bores
-        .filter((b) => !isSeat(unit.sled, body, b.body))
-        .map((b) => ({ a: body, b: seen(b.body), limit: limit.value })),
-      ...intrusions.map((b) => ({ a: body, b, limit: limit.value })),
-    ])
+  return [...inPlace(world, unit, state)].flatMap(([of, demands]): Finding[] => {
     const t = tightest(demands)
     if (!t) return []
     const isSled = of === `sleds/${unit.sled.id}`
     if (!isSled && t.margins.worst > worthTelling) return []
-    const name = isSled ? unit.sled.name : (bodies[0] as Body).name
+    const name = isSled ? unit.sled.name : (demands[0] as Demand).a.name
     return [
       finding({
         id: `clearance:${of}:${state.id}`,
@@ -78,4 +65,25 @@ function inState(world: World, unit: Unit, state: State, names: string): Finding
       }),
     ]
   })
+}
+
+/** What must keep its distance in place, by the record it belongs to. Nothing where the sled is not there. */
+export function inPlace(world: World, unit: Unit, state: State): Map<string, Demand[]> {
+  const { sled } = unit
+  if (state.without.has(`sleds/${sled.id}`)) return new Map()
+  const limit = world.assembly.thresholds.clearance.value
+  const obstacles = around(world, state)
+  const present = unit.contents.filter((b) => !state.without.has(b.of))
+  const seen = boreSeenIn(sled)
+  const intrusions = obstacles.intrusions.map(seenFrom(world, unit))
+  const groups = groupBy([...unit.outside, ...present], (b) => b.of)
+  return new Map(
+    [...groups].map(([of, bodies]) => [
+      of,
+      bodies.flatMap((body): Demand[] => [
+        ...obstacles.bores.filter((b) => !isSeat(sled, body, b.body)).map((b) => ({ a: body, b: seen(b.body), limit })),
+        ...intrusions.map((b) => ({ a: body, b, limit })),
+      ]),
+    ]),
+  )
 }

@@ -2,7 +2,8 @@ import type { PlanItem } from '../../geometry/plan/plan.ts'
 import type { Body } from '../body/body.ts'
 import { exact } from '../quantity/quantity.ts'
 import type { Part, Sled } from '../resolve/assembly.ts'
-import { type Finding, finding } from './finding.ts'
+import { type Finding, type Fix, finding } from './finding.ts'
+import { downTo } from './fix-value.ts'
 import { reading } from './fixes.ts'
 import { type Demand, tightest } from './group.ts'
 import { mm } from './words.ts'
@@ -29,15 +30,19 @@ export function contactRoom(world: World, sled: Sled, contact: Part): Finding[] 
       state: 'every state',
       why: `${contact.name} to the wall of the pocket: ${mm(t.nominal.hi)} mm as measured, ${mm(t.margins.worst)} at the worst; it must go in.`,
       source: `print error: ${sled.print.source}`,
-      fix:
-        t.margins.worst >= 0
-          ? []
-          : [
-              { text: 'Choose a narrower contact, or measure the one at hand.', path: `${contact.id}/body` },
-              ...reading(t),
-            ],
+      fix: t.margins.worst >= 0 ? [] : [narrower(contact, -t.margins.worst), ...reading(t)],
     }),
   ]
+}
+
+/** The widest contact that goes in; one from a preset is chosen anew. */
+function narrower({ id, extent, input }: Part, lack: number): Fix {
+  const value = downTo(2 * (extent.halfU.nominal - lack))
+  const text = `Choose a contact of at most ${mm(value)} mm, or measure the one at hand.`
+  const shape = input.body?.shape
+  return shape === 'cylinder' && value > 0
+    ? { text, path: `${id}/body/diameter`, value }
+    : { text, path: input.body ? `${id}/body` : `${id}/preset` }
 }
 
 type Pocket = Extract<PlanItem['solid'], { shape: 'cylinder' }>

@@ -1,3 +1,4 @@
+import type { FixValue } from '../project/apply-fix.ts'
 import { type Contribution, type Margins, type Share, shares } from '../quantity/margins.ts'
 import { chanceToHold } from '../quantity/probability.ts'
 import { judge, type Status, type Terms } from './verdict.ts'
@@ -6,7 +7,8 @@ import { judge, type Status, type Terms } from './verdict.ts'
 export interface Fix {
   readonly text: string
   readonly path: string
-  readonly value?: number
+  /** Left out where no one change does it: a reading to take, a part to choose. */
+  readonly value?: FixValue
 }
 
 export interface Where {

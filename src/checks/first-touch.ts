@@ -2,15 +2,36 @@ import { gap } from '../../geometry/solid/gap.ts'
 import { moved } from '../../geometry/solid/solid.ts'
 import { swept } from '../../geometry/solid/sweep.ts'
 import { realise } from '../body/realise.ts'
-import type { Tightest } from './group.ts'
+import type { Where } from './finding.ts'
+import { type Tightest, whereOf } from './group.ts'
 
 export interface Touch {
   /** Height of the moving unit's blade-side face when it happens, mm. */
   readonly depth: number
   /** Height of the place. */
   readonly z: number
+  readonly at: Where
   /** How far the two would overlap, mm; 0 where they only come too close. */
   readonly overlap: number
+}
+
+/**
+ * Where a unit first comes against something, of all the pairs in which they might meet; where it passes at measured
+ * sizes, where it first comes too near. The overlap is the most of all the pairs.
+ */
+export function firstOf<P extends Pick<Tightest, 'pair' | 'limit'>>(
+  demands: readonly P[],
+  bladeFace: number,
+): (Touch & { readonly demand: P }) | undefined {
+  const touches = demands.flatMap((demand) => {
+    const touch = firstTouch(demand, bladeFace)
+    return touch ? [{ ...touch, demand }] : []
+  })
+  const overlap = Math.max(0, ...touches.map((t) => t.overlap))
+  const [first] = touches
+    .filter((t) => t.overlap > 0 || overlap === 0)
+    .sort((a, b) => (a.demand.pair.way === 'rear' ? b.depth - a.depth : a.depth - b.depth))
+  return first && { ...first, overlap }
 }
 
 /** Depths are found to this, mm. */
@@ -44,5 +65,5 @@ export function firstTouch(demand: Pick<Tightest, 'pair' | 'limit'>, bladeFace: 
   const contact = swept(moved(a, -sign * touching), way)
     .map((s) => gap(s, b))
     .reduce((x, y) => (y.hi < x.hi ? y : x))
-  return { depth: bladeFace - sign * touching, z: contact.z, overlap: Math.max(0, -end) }
+  return { depth: bladeFace - sign * touching, z: contact.z, at: whereOf(contact), overlap: Math.max(0, -end) }
 }

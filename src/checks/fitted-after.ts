@@ -1,9 +1,11 @@
 import type { Body } from '../body/body.ts'
 import { roughGap } from '../body/rough.ts'
-import { type Finding, finding, type NotChecked } from './finding.ts'
-import { reading } from './fixes.ts'
+import type { Sled } from '../resolve/assembly.ts'
+import { type Finding, type Fix, finding, type NotChecked } from './finding.ts'
+import { moveFix } from './fix-move.ts'
+import { reading, windowFix } from './fixes.ts'
 import { seenFrom } from './float.ts'
-import { type Demand, tightest } from './group.ts'
+import { type Demand, type Tightest, tightest } from './group.ts'
 import { gapReason, mm } from './words.ts'
 import { type Check, unitOf, type World } from './world.ts'
 
@@ -43,13 +45,14 @@ function withoutWay(world: World): NotChecked[] {
   }))
 }
 
-interface Fitting {
+/** A part or screw tip that comes through the wall last. */
+export interface Fitting {
   readonly id: string
   readonly name: string
   readonly bodies: readonly Body[]
 }
 
-function fittings(world: World): Fitting[] {
+export function fittings(world: World): Fitting[] {
   const { parts, intrusions } = world.assembly
   return [
     ...parts
@@ -64,12 +67,7 @@ function fittings(world: World): Fitting[] {
 function judged(world: World, fitting: Fitting): Finding[] {
   const limit = world.assembly.thresholds['fitted-gap']
   return world.assembly.sleds.flatMap((sled): Finding[] => {
-    const unit = unitOf(world, sled)
-    const seen = fitting.bodies.map(seenFrom(world, unit))
-    const inside = [...unit.outside, ...unit.contents]
-    const demands = seen
-      .flatMap((b) => inside.map((a): Demand => ({ a, b, limit: limit.value })))
-      .filter((d) => roughGap(d.a, d.b) < worthTelling)
+    const demands = besideFitting(world, fitting, sled).filter((d) => roughGap(d.a, d.b) < worthTelling)
     const t = tightest(demands)
     if (!t || t.margins.worst > worthTelling) return []
     return [
@@ -87,10 +85,19 @@ function judged(world: World, fitting: Fitting): Finding[] {
         state: 'closed',
         why: `${gapReason(t)}${windowText(t.pair.b)}`,
         source: `least gap to fitted parts: ${limit.source}`,
-        fix: t.margins.worst >= 0 ? [] : [...windowFix(world, sled.id, fitting, t.pair.a), ...reading(t)],
+        fix: t.margins.worst >= 0 ? [] : [...apart(world, sled, fitting, t), ...reading(t)],
       }),
     ]
   })
+}
+
+/** What must keep its distance from something fitted once the sled is in. */
+export function besideFitting(world: World, fitting: Fitting, sled: Sled): Demand[] {
+  const limit = world.assembly.thresholds['fitted-gap'].value
+  const unit = unitOf(world, sled)
+  const seen = fitting.bodies.map(seenFrom(world, unit))
+  const inside = [...unit.outside, ...unit.contents]
+  return seen.flatMap((b) => inside.map((a): Demand => ({ a, b, limit })))
 }
 
 /** What the sled must leave open, in numbers. */
@@ -100,12 +107,11 @@ function windowText(b: Body): string {
   return ` It takes up z ${mm(z.nominal - radius.nominal)} to ${mm(z.nominal + radius.nominal)} at θ ${theta.toFixed(0)}°, inwards to radius ${mm(rIn.nominal)}.`
 }
 
-function windowFix(world: World, sledId: string, fitting: Fitting, against: Body): { text: string; path: string }[] {
-  if (!against.of.startsWith('sleds/'))
-    return [{ text: `Move ${against.name} or ${fitting.name} apart.`, path: `${against.of}/at` }]
-  const sled = world.assembly.sleds.find((s) => s.id === sledId)
-  const has = sled?.input.windows?.some((w) => w.for === fitting.id)
-  return has
-    ? [{ text: 'Widen the window: give it a larger gap.', path: `sleds/${sledId}/windows` }]
-    : [{ text: `Give the sled a window for ${fitting.name}.`, path: `sleds/${sledId}/windows` }]
+/** Room in the sled's outside, or another place for what is in it. */
+function apart(world: World, sled: Sled, fitting: Fitting, t: Tightest): Fix[] {
+  const { a, b } = t.pair
+  if (a.of.startsWith('sleds/')) return windowFix(world, sled.id, fitting.id, fitting.name, t)
+  const part = world.assembly.parts.find((p) => p.id === a.of)
+  const moves = part ? moveFix(world, sled, part, [{ a, b, limit: t.limit }]) : []
+  return moves.length > 0 ? moves : [{ text: `Move ${a.name} or ${fitting.name} apart.`, path: `${a.of}/at` }]
 }

@@ -1,12 +1,11 @@
 import type { Fix } from './finding.ts'
+import { alongFixes } from './fix-along.ts'
+import { moveFix } from './fix-move.ts'
+import { narrower } from './fix-outside.ts'
+import { downTo, upTo } from './fix-value.ts'
 import type { Tightest } from './group.ts'
 import { measureNext, mm } from './words.ts'
 import type { World } from './world.ts'
-
-/** Numbers offered are rounded to this, towards the side that works, mm. */
-const step = 0.05
-
-const downTo = (n: number): number => Number((Math.floor(n / step + 1e-9) * step).toFixed(4))
 
 /** What would make a gap hold: the change with its number, then the reading that would tell. Nothing where it holds. */
 export function gapFixes(world: World, t: Tightest, of: string): Fix[] {
@@ -24,36 +23,54 @@ export const spoken = (path: string): string => path.replaceAll('/', ' › ')
 
 function change(world: World, t: Tightest, of: string): Fix[] {
   const { assembly } = world
-  const lack = -t.margins.worst
-  const other = t.pair.b
-  const fixes: Fix[] = []
   const sled = assembly.sleds.find((s) => of === `sleds/${s.id}`)
-  const intrusion = assembly.intrusions.find((i) => i.body.id === other.id)
-  if (intrusion && other.shape.kind === 'pin') {
-    const feature = other.of.startsWith('features/')
-    const tip = other.shape.rIn.nominal + lack
-    fixes.push({
-      text: `Let ${other.name} end at radius ${mm(Math.ceil(tip / step) * step)} or farther out.`,
-      path: feature ? `${other.of}/shape/tip` : `${other.of}/tip`,
-      value: Number((Math.ceil(tip / step - 1e-9) * step).toFixed(4)),
-    })
-    if (sled && !sled.input.windows?.some((w) => w.for === other.of))
-      fixes.push({ text: `Cut a window for ${other.name} into the sled.`, path: `sleds/${sled.id}/windows` })
-  } else if (sled && sled.pieces.length === 1) {
-    const piece = sled.pieces[0] as (typeof sled.pieces)[number]
-    const d = downTo(2 * (piece.radius - lack))
-    if (d > 2 && t.at.r > piece.radius - 3)
-      fixes.push({ text: `Make the sled ${mm(d)} in diameter.`, path: `sleds/${sled.id}/diameter`, value: d })
+  if (sled) {
+    const intrusion = assembly.intrusions.some((i) => i.body.id === t.pair.b.id)
+    if (intrusion) return [...windowFix(world, sled.id, t.pair.b.of, t.pair.b.name, t), ...tipFix(t)]
+    return [...narrower(sled, t.at, -t.margins.worst), ...alongFixes(world, sled, t)]
   }
-  const part = assembly.parts.find((p) => p.id === of)
-  if (part?.extent.round && part.across.x.nominal === 0 && part.across.y.nominal === 0) {
-    const d = downTo(2 * (part.extent.halfU.nominal - lack))
-    if (d > 0)
-      fixes.push({
-        text: `The largest that fits here is ${mm(d)} in diameter.`,
-        path: `${part.id}/body/diameter`,
-        value: d,
-      })
+  return [...tipFix(t), ...partFixes(world, t, of)]
+}
+
+/** A window for what sticks in, or a wider one where there is one already. */
+export function windowFix(world: World, sledId: string, of: string, name: string, t: Tightest): Fix[] {
+  const sled = world.assembly.sleds.find((s) => s.id === sledId)
+  const list = `sleds/${sledId}/windows`
+  const own = sled?.input.windows?.find((w) => w.for === of)
+  if (!own) {
+    const id = of.split('/')[1] ?? 'window'
+    return [{ text: `Cut a window for ${name} into the sled.`, path: list, value: { id, for: of } }]
   }
-  return fixes
+  const item = world.plans
+    .get(sledId)
+    ?.bodies.flatMap((b) => b.items)
+    .find((x) => x.id === `${list}/${own.id}`)
+  const gap = item?.dimensions.find((d) => d.name === 'gap')
+  if (!gap) return []
+  const value = upTo(gap.value - t.margins.worst)
+  return [{ text: `Widen its window: a gap of ${mm(value)} mm around it.`, path: `${list}/${own.id}/gap`, value }]
+}
+
+/** What sticks in, ending farther out. */
+function tipFix(t: Tightest): Fix[] {
+  const { of, name, shape } = t.pair.b
+  if (shape.kind !== 'pin' || !(of.startsWith('features/') || of.startsWith('screws/'))) return []
+  const value = upTo(shape.rIn.nominal - t.margins.worst)
+  const path = of.startsWith('features/') ? `${of}/shape/tip` : `${of}/tip`
+  return [{ text: `Let ${name} end at radius ${mm(value)} or farther out.`, path, value }]
+}
+
+/** Another place for a part, or the size of one that would fit. */
+function partFixes(world: World, t: Tightest, of: string): Fix[] {
+  const part = world.assembly.parts.find((p) => p.id === of)
+  if (!part) return []
+  const sled = world.assembly.sleds.find((s) => s.id === part.sled)
+  const { a, b, way } = t.pair
+  const moves = sled ? moveFix(world, sled, part, [{ a, b, limit: t.limit, ...(way ? { way } : {}) }]) : []
+  const d = downTo(2 * (part.extent.halfU.nominal + t.margins.worst))
+  const onAxis = part.extent.round && part.across.x.nominal === 0 && part.across.y.nominal === 0
+  if (!onAxis || d <= 0) return moves
+  const text = `The largest that fits here is ${mm(d)} in diameter.`
+  const path = `${part.id}/body/diameter`
+  return [...moves, part.input.body ? { text, path, value: d } : { text, path: `${part.id}/preset` }]
 }

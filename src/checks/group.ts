@@ -82,7 +82,8 @@ function nominalOf(sorted: readonly Rough[], seen: ReadonlySet<Demand>, among: n
   let least = among
   for (const { d, rough } of sorted) {
     if (rough >= least) break
-    if (!seen.has(d)) least = Math.min(least, gapAt(pairOf(d.a, d.b, d.way), 'nominal').hi - d.limit)
+    if (seen.has(d) || roughGap(d.a, d.b, d.way, 'nominal') - d.limit >= least) continue
+    least = Math.min(least, gapAt(pairOf(d.a, d.b, d.way), 'nominal').hi - d.limit)
   }
   return least
 }

@@ -1,11 +1,14 @@
-import { clock, turnBetween } from '../../geometry/region/point.ts'
-import type { Body } from '../body/body.ts'
+import { isPushed } from '../project/forms.ts'
 import { contributionsOf, marginsOf } from '../quantity/margins.ts'
-import { exact, sub } from '../quantity/quantity.ts'
+import { sub } from '../quantity/quantity.ts'
 import type { Part, Sled } from '../resolve/assembly.ts'
-import { type Finding, finding } from './finding.ts'
+import { type Finding, type Fix, finding } from './finding.ts'
+import { moveFix } from './fix-move.ts'
+import { wider } from './fix-outside.ts'
+import { heightFix } from './fix-value.ts'
 import { reading } from './fixes.ts'
 import { type Demand, type Tightest, tightest } from './group.ts'
+import { wallsBeside } from './sled-walls.ts'
 import { gapReason, mm } from './words.ts'
 import type { Check, World } from './world.ts'
 
@@ -39,7 +42,7 @@ function pairs(world: World, sled: Sled): Finding[] {
           title: `${a.name} beside ${b.name}`,
           limit: limit.value,
           source: `least gap between parts: ${limit.source}`,
-          fix: t.margins.worst >= 0 ? [] : [apartBy(t, b), ...reading(t)],
+          fix: t.margins.worst >= 0 ? [] : [...apart(world, sled, t, a, b), ...reading(t)],
         }),
       ]
     }),
@@ -51,9 +54,12 @@ function meant(a: Part, b: Part): boolean {
   return a.contact?.presses === b.id || b.contact?.presses === a.id
 }
 
-/** The shift that makes room: the second part farther out or along, by what is lacking. */
-function apartBy(t: Tightest, b: Part): { text: string; path: string } {
-  return { text: `Move ${b.name} ${mm(-t.margins.worst)} mm away.`, path: `${b.id}/at` }
+/** The move that makes room: of the one or of the other part. */
+function apart(world: World, sled: Sled, t: Tightest, a: Part, b: Part): Fix[] {
+  const limit = world.assembly.thresholds['part-gap'].value
+  const needs = a.bodies.flatMap((p) => b.bodies.map((q): Demand => ({ a: p, b: q, limit })))
+  const moves = [b, a].flatMap((part) => moveFix(world, sled, part, needs))
+  return moves.length > 0 ? moves : [{ text: `Move ${b.name} ${mm(-t.margins.worst)} mm away.`, path: `${b.id}/at` }]
 }
 
 function inside(world: World, sled: Sled): Finding[] {
@@ -64,7 +70,6 @@ function inside(world: World, sled: Sled): Finding[] {
     const t = tightest(demands)
     if (!t) return []
     const need = 2 * (radiusBeside(sled, t.at.z) - t.margins.worst)
-    const piece = sled.pieces.length === 1 ? sled.pieces[0] : undefined
     return [
       finding({
         ...base(t, `packing:${part.id}:${sled.id}`, [part.id, `sleds/${sled.id}`]),
@@ -73,19 +78,18 @@ function inside(world: World, sled: Sled): Finding[] {
         source: 'a part that stands out of the sled is not carried by it',
         why: `Farthest corner of ${t.pair.a.name} lies ${mm(t.nominal.hi)} mm inside the sled as measured, ${mm(t.margins.worst)} at the worst. The smallest sled on the axis that holds it is ${mm(need)} mm in diameter.`,
         fix:
-          t.margins.worst >= 0 || !piece
+          t.margins.worst >= 0
             ? []
-            : [
-                {
-                  text: `A sled of ${mm(Math.ceil(need * 20) / 20)} mm holds it; check that it still goes in.`,
-                  path: piece.path,
-                  value: Math.ceil(need * 20) / 20,
-                },
-                ...reading(t),
-              ],
+            : [...moveFix(world, sled, part, demands), ...holding(sled, part, t.at.z, need / 2), ...reading(t)],
       }),
     ]
   })
+}
+
+/** A sled wide enough to hold it; one that is pushed to the outside goes with it. */
+function holding(sled: Sled, part: Part, z: number, radius: number): Fix[] {
+  if (part.input.at?.across && isPushed(part.input.at.across)) return []
+  return wider(sled, z, radius).map((f) => ({ ...f, text: `${f.text} It holds it then; check that it still goes in.` }))
 }
 
 /** Along the axis: a part that reaches past an end of the sled is not carried by it there. */
@@ -115,7 +119,7 @@ function along(world: World, sled: Sled): Finding[] {
           why: `${part.name} from z ${mm(part.ends.rear.nominal)} to ${mm(part.ends.blade.nominal)}; ${sled.name} from z ${mm(sled.ends.rear.nominal)} to ${mm(sled.ends.blade.nominal)}: ${mm(left.nominal)} mm at its ${end} end, ${mm(margins.worst)} at the worst.`,
           source: 'a part that stands out of the sled is not carried by it',
           fix: [
-            { text: `Let the sled reach ${mm(-margins.worst)} mm farther.`, path: `sleds/${sled.id}/${path}` },
+            ...farther(sled, path, path === 'from' ? margins.worst : -margins.worst),
             ...reading({ contributions, margins }),
           ],
         }),
@@ -124,40 +128,15 @@ function along(world: World, sled: Sled): Finding[] {
   })
 }
 
+/** An end that is typed, farther out. */
+function farther(sled: Sled, field: 'from' | 'to', by: number): Fix[] {
+  const now = sled.ends[field === 'from' ? 'rear' : 'blade'].nominal
+  const change = heightFix(`sleds/${sled.id}/${field}`, sled.input[field], now, by)
+  return change ? [{ text: `Let the sled reach ${mm(Math.abs(by))} mm farther.`, ...change }] : []
+}
+
 function radiusBeside(sled: Sled, z: number): number {
   return (sled.pieces.find((p) => z >= p.z0 && z <= p.z1) ?? sled.pieces[0])?.radius ?? 0
-}
-
-/** The sled's outside, seen from within, as a wall around the part; beside a tower it is the tower's. */
-function wallsBeside(sled: Sled, body: Body): Body[] {
-  const s = body.shape
-  if (s.kind === 'pin') return []
-  const tower = towerAround(sled, body)
-  return sled.pieces
-    .filter((p) => p.z1 > s.z0.nominal && p.z0 < s.z1.nominal)
-    .map((p) => {
-      const r = exact(Math.max(p.radius, tower))
-      return {
-        id: `sleds/${sled.id}/wall`,
-        of: `sleds/${sled.id}`,
-        name: 'outside of the sled',
-        shape: { kind: 'bore', x: exact(0), y: exact(0), z0: exact(p.z0), z1: exact(p.z1), r0: r, r1: r },
-      }
-    })
-}
-
-/** Outer radius of the tower a body stands in, 0 where it stands in none. */
-function towerAround(sled: Sled, body: Body): number {
-  const s = body.shape
-  if (s.kind !== 'box') return 0
-  const theta = clock({ x: s.x.nominal, y: s.y.nominal })
-  const found = (sled.input.towers ?? []).find((t) => {
-    const path = `sleds/${sled.id}/towers/${t.id}`
-    const [from, to] = [sled.drawn.get(`${path}/from`), sled.drawn.get(`${path}/to`)]
-    const beside = Math.abs(turnBetween(t.theta, theta)) < (t.half ?? 20)
-    return beside && from !== undefined && to !== undefined && s.z0.nominal >= from && s.z1.nominal <= to
-  })
-  return found?.outer ?? 0
 }
 
 function base(t: Tightest, id: string, parts: readonly string[]) {

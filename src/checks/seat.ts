@@ -2,7 +2,8 @@ import { contributionsOf, marginsOf } from '../quantity/margins.ts'
 import { combine, exact, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import type { Sled } from '../resolve/assembly.ts'
 import type { Step } from '../resolve/metal.ts'
-import { type Finding, finding } from './finding.ts'
+import { type Finding, type Fix, finding } from './finding.ts'
+import { downTo, heightFix } from './fix-value.ts'
 import { reading } from './fixes.ts'
 import { mm } from './words.ts'
 import type { Check, Result, World } from './world.ts'
@@ -75,8 +76,22 @@ function around(sled: Sled, s: SeatInput, step: Step, id: string): Result[] {
       allowed,
       `Bore ${mm(2 * step.r0.nominal)} − ${s.ring === undefined ? 'sled' : 'ring'} ${mm(2 * radius)} = ${mm(gap.nominal)} on the diameter`,
       `${fit} fit: ${sled.print.source}`,
+      (lack) => ringFix(sled, s, radius - lack / 2),
     ),
   ]
+}
+
+/** The ring that is typed, or the body where it centres itself, so wide. */
+function ringFix(sled: Sled, s: SeatInput, radius: number): Fix[] {
+  const value = downTo(2 * radius)
+  const path = s.ring === undefined ? `sleds/${sled.id}/diameter` : `sleds/${sled.id}/rings/${s.ring}/diameter`
+  const typed =
+    s.ring === undefined
+      ? sled.pieces.length === 1 && sled.rings.length === 0
+      : sled.input.rings?.some((r) => r.id === s.ring)
+  return typed && value > 0
+    ? [{ text: `Make ${s.ring === undefined ? 'the sled' : 'the ring'} ${mm(value)} mm in diameter.`, path, value }]
+    : []
 }
 
 /** A face on a shoulder: the sled sits where the metal stops it, so only how far that is from where it is drawn counts. */
@@ -93,7 +108,15 @@ function face(world: World, sled: Sled, s: SeatInput, step: Step, id: string): F
     -shift.value,
     `Drawn ${mm(gap.nominal)} from the shoulder of ${step.name}; the sled may sit up to ${mm(shift.value)} off`,
     `seat shift: ${shift.source}`,
+    () => endFix(sled, s.face === 'blade' ? 'to' : 'from', s.face === 'blade' ? gap.nominal : -gap.nominal),
   )
+}
+
+/** The end face drawn on its shoulder. */
+function endFix(sled: Sled, field: 'from' | 'to', by: number): Fix[] {
+  const now = sled.ends[field === 'from' ? 'rear' : 'blade'].nominal
+  const change = heightFix(`sleds/${sled.id}/${field}`, sled.input[field], now, by)
+  return change ? [{ text: 'Draw the face on its shoulder.', ...change }] : []
 }
 
 function built(
@@ -105,6 +128,7 @@ function built(
   allowed: number,
   why: string,
   source: string,
+  change: (lack: number) => Fix[],
 ): Finding {
   const margin = sub(gap, exact(allowed))
   const margins = marginsOf(margin)
@@ -123,6 +147,6 @@ function built(
     state: 'every state',
     why: `${why}; ${mm(margins.worst + allowed)} at the worst, ${mm(margins.worst)} to ${mm(margins.best)} is left.`,
     source,
-    fix: margins.worst >= 0 ? [] : reading({ contributions, margins }),
+    fix: margins.worst >= 0 ? [] : [...change(-margins.worst), ...reading({ contributions, margins })],
   })
 }

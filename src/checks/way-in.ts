@@ -1,10 +1,9 @@
-import type { Body } from '../body/body.ts'
 import { gapAt } from '../body/gap-at.ts'
-import type { Pair } from '../body/pair.ts'
+import { type Pair, pairOf } from '../body/pair.ts'
 import { shift } from '../quantity/quantity.ts'
 import type { Insertion } from '../resolve/assembly.ts'
 import { type Finding, finding } from './finding.ts'
-import { firstTouch, type Touch } from './first-touch.ts'
+import { firstOf, type Touch } from './first-touch.ts'
 import { gapFixes } from './fixes.ts'
 import { type Demand, type Tightest, tightest } from './group.ts'
 import { groupBy } from './group-by.ts'
@@ -29,22 +28,18 @@ export const wayIn: Check = {
 
 function judged(world: World, i: Insertion, moving: Moving): Finding[] {
   const limit = world.assembly.thresholds.clearance
-  return [...groupBy(moving.bodies, (b) => b.of)].flatMap(([of, bodies]): Finding[] => {
-    const demands = bodies.flatMap((body) =>
-      all(moving.obstacles)
-        .filter((o) => !moving.meant(body, o))
-        .map((o): Demand => ({ a: body, b: o, way: moving.heading, limit: limit.value })),
-    )
+  return [...onTheWay(moving, limit.value)].flatMap(([of, demands]): Finding[] => {
     const t = tightest(demands)
     if (!t) return []
     const main = of === i.moves || of.startsWith('sleds/')
     if (!main && t.margins.worst > worthTelling) return []
-    const touch = t.margins.worst < 0 ? firstTouch(t, bladeFace(moving)) : undefined
+    const against = demands.filter((d) => d.b.id === t.pair.b.id)
+    const touch = t.margins.worst < 0 ? firstOf(against.map(paired), bladeFace(moving)) : undefined
     return [
       finding({
         id: `way-in:${i.id}:${of}`,
         check: 'way-in',
-        title: `${(bodies[0] as Body).of.startsWith('sleds/') ? sledName(world, of) : (bodies[0] as Body).name} on the way in: ${t.pair.b.name}`,
+        title: `${of.startsWith('sleds/') ? sledName(world, of) : (demands[0] as Demand).a.name} on the way in: ${t.pair.b.name}`,
         value: t.nominal.hi,
         limit: limit.value,
         unit: 'mm',
@@ -59,6 +54,23 @@ function judged(world: World, i: Insertion, moving: Moving): Finding[] {
       }),
     ]
   })
+}
+
+const paired = ({ a, b, way, limit }: Demand) => ({ pair: pairOf(a, b, way), limit })
+
+/** What must keep its distance on the way, by the record it belongs to. */
+export function onTheWay(moving: Moving, limit: number): Map<string, Demand[]> {
+  const obstacles = all(moving.obstacles)
+  return new Map(
+    [...groupBy(moving.bodies, (b) => b.of)].map(([of, bodies]) => [
+      of,
+      bodies.flatMap((body) =>
+        obstacles
+          .filter((o) => !moving.meant(body, o))
+          .map((o): Demand => ({ a: body, b: o, way: moving.heading, limit })),
+      ),
+    ]),
+  )
 }
 
 const sledName = (world: World, of: string): string =>

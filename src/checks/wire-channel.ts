@@ -1,12 +1,13 @@
 import { widestChannel } from '../../geometry/packing/channel.ts'
 import type { PlanItem } from '../../geometry/plan/plan.ts'
+import { clock } from '../../geometry/region/point.ts'
 import type { Body } from '../body/body.ts'
 import { marginsOf, contributionsOf as shareOf } from '../quantity/margins.ts'
 import { add, combine, exact, type Quantity } from '../quantity/quantity.ts'
 import type { Bundle, Sled } from '../resolve/assembly.ts'
 import { contentRegions } from '../sled/contents.ts'
 import { sledJob } from '../sled/job.ts'
-import { type Finding, finding } from './finding.ts'
+import { type Finding, type Fix, finding } from './finding.ts'
 import { reading } from './fixes.ts'
 import { type Demand, tightest } from './group.ts'
 import { mm } from './words.ts'
@@ -64,7 +65,7 @@ function bundleFits(world: World, sled: Sled, c: Channel): Finding[] {
           : [
               {
                 text: `Make the channel ${mm(Math.ceil((width - margins.worst) * 20) / 20)} mm wide.`,
-                path: `sleds/${sled.id}/channels`,
+                path: `${c.id}/width`,
                 value: Math.ceil((width - margins.worst) * 20) / 20,
               },
               ...reading({ contributions, margins }),
@@ -114,18 +115,21 @@ function passes(world: World, sled: Sled, c: Channel): Finding[] {
       state: 'every state',
       why: `Channel ${mm(2 * r0)} wide at radius ${mm(Math.hypot(x, y))}: ${mm(t.nominal.hi)} mm to ${t.pair.b.name}, ${mm(t.margins.worst)} at the worst.${widest ? ` The widest straight channel that fits the whole length is ${mm(Math.max(0, 2 * widest.r))} mm.` : ''}`,
       source: 'a wire beside a part must not be squeezed',
-      fix:
-        t.margins.worst >= 0
-          ? []
-          : [
-              {
-                text:
-                  widest && widest.r > 0.4
-                    ? `Use wires whose bundle passes ${mm(2 * widest.r)} mm, or move a part.`
-                    : 'Move a part to make way for the wires.',
-                path: `sleds/${sled.id}/channels`,
-              },
-            ],
+      fix: t.margins.worst >= 0 ? [] : elsewhere(sled, c, widest),
     }),
   ]
+}
+
+/** Another way for a typed channel where there is one; else less to lead through it. */
+function elsewhere(sled: Sled, c: Channel, widest: ReturnType<typeof widestChannel> | undefined): Fix[] {
+  const typed = sled.input.channels?.find((o) => c.id === `sleds/${sled.id}/channels/${o.id}`)
+  if (typed && widest && widest.r >= c.solid.r0) {
+    const [theta, r] = [Number(clock(widest.c).toFixed(1)), Number(Math.hypot(widest.c.x, widest.c.y).toFixed(2))]
+    return [{ text: `Lead it at θ ${theta}°, radius ${mm(r)} mm.`, path: c.id, value: { ...typed, theta, r } }]
+  }
+  const text =
+    widest && widest.r > 0.4
+      ? `Use wires whose bundle passes ${mm(2 * widest.r)} mm, or move a part.`
+      : 'Move a part to make way for the wires.'
+  return [{ text, path: `sleds/${sled.id}/channels` }]
 }

@@ -29,15 +29,23 @@ export interface Check {
   readonly run: (world: World) => Result[]
 }
 
-/** The world of an assembly; `state` narrows it to one state. */
+const made = new WeakMap<Assembly, World>()
+
+/** The world of an assembly, made once; `state` narrows it to one state. */
 export function worldOf(assembly: Assembly, state?: string): World {
-  const planned = assembly.sleds.map((sled) => ({ sled, ...planSled(assembly, sled) }))
+  const world = made.get(assembly) ?? planned(assembly)
+  made.set(assembly, world)
+  return state === undefined ? world : { ...world, states: assembly.states.filter((s) => s.id === state) }
+}
+
+function planned(assembly: Assembly): World {
+  const sleds = assembly.sleds.map((sled) => ({ sled, ...planSled(assembly, sled) }))
   return {
     assembly,
-    plans: new Map(planned.map((p) => [p.sled.id, p.plan])),
-    faults: new Map(planned.map((p) => [p.sled.id, p.faults])),
-    outsides: new Map(planned.map((p) => [p.sled.id, [...sledBodies(p.sled, p.plan), ...p.hardware]])),
-    states: state === undefined ? assembly.states : assembly.states.filter((s) => s.id === state),
+    plans: new Map(sleds.map((p) => [p.sled.id, p.plan])),
+    faults: new Map(sleds.map((p) => [p.sled.id, p.faults])),
+    outsides: new Map(sleds.map((p) => [p.sled.id, [...sledBodies(p.sled, p.plan), ...p.hardware]])),
+    states: assembly.states,
   }
 }
 

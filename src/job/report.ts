@@ -1,6 +1,7 @@
 import type { Finding, NotChecked, Where } from '../checks/finding.ts'
 import type { Verdict } from '../checks/verdict.ts'
 import type { Problem } from '../problem/problem.ts'
+import type { FixValue } from '../project/apply-fix.ts'
 import type { Project } from '../project/schema/project.ts'
 import type { Answer } from './answer.ts'
 
@@ -35,7 +36,7 @@ export type ReportTightest = Pick<ReportFinding, 'id' | 'title' | 'status' | 'ma
 export interface ReportFinding extends Omit<Finding, 'probability' | 'at' | 'fix'> {
   readonly probability: number | null
   readonly at: Where | null
-  readonly fix: readonly { readonly text: string; readonly path: string; readonly value: number | null }[]
+  readonly fix: readonly { readonly text: string; readonly path: string; readonly value: FixValue | null }[]
 }
 
 export interface ReportNotChecked extends NotChecked {

@@ -6,10 +6,11 @@ import type { Preset } from './schema/kinds.ts'
 /** One line for a terminal's list: id, name, the figures one chooses by, how they are known and from what. */
 export function presetText(entry: Preset): string {
   const known = typeof entry.how === 'string' ? [entry.how] : [...new Set(Object.values(entry.how))]
-  return `${entry.id}: ${entry.name}; ${figures(entry)}; ${entry.source} (${known.join(' / ')})`
+  return `${entry.id}: ${entry.name}; ${figuresText(entry)}; ${entry.source} (${known.join(' / ')})`
 }
 
-function figures(entry: Preset): string {
+/** The figures one chooses by, in one line. */
+export function figuresText(entry: Preset): string {
   switch (entry.kind) {
     case 'cell':
       return `${bodyText(entry.body)}, ${intervalText(entry.mass)} g, ${intervalText(entry.capacity)} mAh, ${intervalText(entry.current)} A`

@@ -5,6 +5,7 @@ import { add, combine, exact, type Quantity, sub } from '../quantity/quantity.ts
 import { type Context, wrong } from './context.ts'
 import { type Extent, reachAlong } from './extent.ts'
 import { quantityOf } from './quantity.ts'
+import { isBare } from './typed-limit.ts'
 
 /** Where a part's middle lies in the cross-section, and the clock angle it faces. */
 export interface Across {
@@ -51,7 +52,7 @@ function direction(ctx: Context, input: QuantityInput, ask: AcrossAsk, field: st
 
 /** A bare number in a sled is where it will be drawn to hold the part, not a reading: only the print makes it stray. */
 function drawn(q: Quantity | undefined, input: QuantityInput, ask: AcrossAsk): Quantity | undefined {
-  return q && ask.drawn && typeof input === 'number' ? exact(q.nominal) : q
+  return q && ask.drawn && isBare(input) ? exact(q.nominal) : q
 }
 
 function along(r: Quantity, theta: Quantity): { x: Quantity; y: Quantity } {

@@ -65,7 +65,7 @@ function stepLengths(ctx: Context, s: SectionInput, ends: Ends): Quantity[] | un
     return wrong(
       ctx,
       'missing',
-      `${path}/${open[1]}/length`,
+      `${path}/${s.bore[open[1] as number]?.id ?? open[1]}/length`,
       undefined,
       'one step without a length at most',
       'Give the length of every step but one.',
@@ -93,7 +93,7 @@ function stepLengths(ctx: Context, s: SectionInput, ends: Ends): Quantity[] | un
     return wrong(
       ctx,
       'contradiction',
-      `${path}/${last}/length`,
+      `${path}/${s.bore[last]?.id ?? last}/length`,
       `${round(rest.nominal)} mm left`,
       'more than 0',
       `The other steps already fill the section's ${round(whole.nominal)} mm.`,

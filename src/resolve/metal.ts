@@ -1,4 +1,5 @@
 import type { Body } from '../body/body.ts'
+import type { SectionInput } from '../project/schema/hilt.ts'
 import type { Quantity } from '../quantity/quantity.ts'
 import type { Ends } from './heights.ts'
 
@@ -6,6 +7,7 @@ import type { Ends } from './heights.ts'
 export interface Section {
   readonly id: string
   readonly name: string
+  readonly input: SectionInput
   readonly ends: Ends
   /** Outside diameter along it, where it was given. */
   readonly outside: readonly {

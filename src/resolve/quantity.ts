@@ -1,35 +1,13 @@
 import { parseAngle, parseLength } from '../entry/entry.ts'
 import { isBetween, isFromReadings } from '../project/forms.ts'
-import type { FromReadings, QuantityInput, WithSpread } from '../project/schema/quantity.ts'
+import type { QuantityInput, WithSpread } from '../project/schema/quantity.ts'
 import { known, least, most, type Quantity, type SourceKind, type Spread } from '../quantity/quantity.ts'
-import { lengthFromReadings } from '../rules/length.ts'
-import type { Reading, ReadingOptions } from '../rules/readings.ts'
-import { boreFromReadings, outsideFromReadings } from '../rules/round.ts'
 import type { Tool } from '../rules/tool.ts'
 import { type Context, limitOf, wrong } from './context.ts'
+import { type Ask, usualTool } from './dimension.ts'
+import { combine, fromReadings, toolOf } from './from-readings.ts'
 
-/** What a dimension is, which decides the tool it is usually read with and how readings are taken together. */
-export type Dimension = 'bore' | 'outside' | 'length' | 'angle' | 'offset'
-
-export interface Ask {
-  /** Path of the field in the project. */
-  readonly path: string
-  readonly as: Dimension
-  /** For sizes that a preset names: its source, and whether the part will be swapped. */
-  readonly preset?: string
-  readonly swapped?: boolean
-  /** Least and most believed, mm; by default above 0 (sizes), or any (offsets and angles), and at most 2000. */
-  readonly min?: number
-  readonly max?: number
-}
-
-const usualTool: Record<Dimension, string> = {
-  bore: 'calliper-inside',
-  outside: 'calliper-outside',
-  length: 'calliper-depth',
-  angle: '',
-  offset: 'calliper-depth',
-}
+export type { Ask, Dimension } from './dimension.ts'
 
 /** A tool's own error may take a very small size below nothing by this much, mm. */
 const toolError = 0.5
@@ -51,7 +29,7 @@ export function quantityOf(ctx: Context, input: QuantityInput | undefined, ask: 
 function read(ctx: Context, input: QuantityInput, ask: Ask): Quantity | undefined {
   if (typeof input === 'string') return fromText(ctx, input, ask)
   if (typeof input === 'number') return ask.preset ? spreadOf(ask, input, 0, 0, {}) : bare(ctx, input, ask)
-  if (isFromReadings(input)) return fromReadings(ctx, input, ask)
+  if (isFromReadings(input)) return fromReadings(ctx, input, ask)?.quantity
   if (isBetween(input)) {
     const nominal = input.nominal ?? (input.min + input.max) / 2
     if (!(input.min <= nominal && nominal <= input.max))
@@ -112,51 +90,7 @@ function bare(ctx: Context, value: number, ask: Ask, about: About = {}): Quantit
 function single(ctx: Context, value: number, tool: Tool, ask: Ask): Quantity | undefined {
   if (!believed(ctx, value, ask)) return undefined
   if (ask.as === 'offset') return spreadOf(ask, value, tool.mpe, tool.mpe, { from: tool.name })
-  return combine(ctx, [{ value }], { tool, path: ask.path, coverage: limitOf(ctx, 'coverage') }, ask)
-}
-
-function combine(
-  ctx: Context,
-  readings: readonly Reading[],
-  options: ReadingOptions & { jawFlat?: number | undefined },
-  ask: Ask,
-): Quantity | undefined {
-  const { as } = ask
-  if (as === 'bore' || (as === 'outside' && readings.length > 1)) {
-    const round = as === 'bore' ? boreFromReadings : outsideFromReadings
-    const found = round(readings, { ...options, ovalityAllowance: as === 'bore' ? limitOf(ctx, 'ovality') : 0 })
-    if (!found.ok) return void ctx.problems.push(...found.problems)
-    return found.value.quantity
-  }
-  const found = lengthFromReadings(readings, options)
-  if (!found.ok) return void ctx.problems.push(...found.problems)
-  return found.value.quantity
-}
-
-function fromReadings(ctx: Context, input: FromReadings, ask: Ask): Quantity | undefined {
-  const tool = toolOf(ctx, input.tool ?? usualTool[ask.as === 'angle' ? 'length' : ask.as], ask)
-  if (!tool) return undefined
-  const readings: Reading[] = []
-  for (const [i, r] of input.readings.entries()) {
-    const value = typeof r.value === 'number' ? r.value : lengthIn(ctx, r.value, `${ask.path}/readings/${i}/value`)
-    if (value === undefined) return undefined
-    readings.push({ value, z: r.z, theta: r.theta })
-  }
-  const own =
-    input.u === undefined ? tool : { ...tool, name: `${tool.name}, u ${input.u}`, mpe: input.u * Math.sqrt(3) }
-  return combine(
-    ctx,
-    readings,
-    { tool: own, path: ask.path, coverage: limitOf(ctx, 'coverage'), jawFlat: input.jawFlat },
-    ask,
-  )
-}
-
-function lengthIn(ctx: Context, text: string, path: string): number | undefined {
-  const parsed = parseLength(text, path)
-  if (parsed.ok) return parsed.value.value
-  ctx.problems.push(...parsed.problems)
-  return undefined
+  return combine(ctx, [{ value }], { tool, path: ask.path, coverage: limitOf(ctx, 'coverage') }, ask)?.quantity
 }
 
 function fromText(ctx: Context, text: string, ask: Ask): Quantity | undefined {
@@ -166,23 +100,6 @@ function fromText(ctx: Context, text: string, ask: Ask): Quantity | undefined {
   return plus === undefined && minus === undefined
     ? bare(ctx, value, ask)
     : spreadOf(ask, value, minus ?? 0, plus ?? 0, {})
-}
-
-function toolOf(ctx: Context, id: string, ask: Ask): Tool | undefined {
-  const found = ctx.presets.ofKind('tool').find((t) => t.id === id)
-  if (!found)
-    return wrong(
-      ctx,
-      'unknown-preset',
-      `${ask.path}/tool`,
-      id,
-      ctx.presets
-        .ofKind('tool')
-        .map((t) => t.id)
-        .join(', '),
-      'Name one of these tools.',
-    )
-  return found as unknown as Tool
 }
 
 /** A size whose interval reaches below nothing, or farther than anything in a hilt, is a slip in its spread. */

@@ -66,6 +66,7 @@ export function resolveSections(ctx: Context, heights: Heights, inputs: readonly
       {
         id: s.id,
         name: s.name ?? s.id,
+        input: s,
         ends,
         outside: outsideOf(ctx, s, ends.rear, ends.blade),
         material: s.material,

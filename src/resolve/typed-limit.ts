@@ -1,3 +1,4 @@
+import { parseAngle, parseLength } from '../entry/entry.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
 import { least, most } from '../quantity/quantity.ts'
 import type { Context } from './context.ts'
@@ -15,6 +16,10 @@ export function typedLimit(ctx: Context, input: QuantityInput | undefined, ask: 
 
 /** Whether a person wrote a spread beside the number. */
 export function hasSpread(input: QuantityInput | undefined): boolean {
-  if (typeof input === 'string') return /±|[+]|[.][.]/.test(input)
+  if (typeof input === 'string') return [parseLength(input), parseAngle(input)].some((r) => r.ok && 'plus' in r.value)
   return typeof input === 'object' && ('plus' in input || 'minus' in input || 'min' in input)
 }
+
+/** One number and nothing else, however it was written: where something will be drawn it is exact, and no reading. */
+export const isBare = (input: QuantityInput): boolean =>
+  typeof input === 'number' || (typeof input === 'string' && !hasSpread(input))

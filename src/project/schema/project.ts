@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { formatName, formatVersion } from '../format.ts'
 import { feature, hilt, joint, screw, section, sleeve } from './hilt.ts'
 import { notNegative } from './number.ts'
 import { part } from './part.ts'
@@ -6,8 +7,8 @@ import { id, ref } from './place.ts'
 import { quantity } from './quantity.ts'
 import { insertion, sled } from './sled.ts'
 
-export const formatName = 'sledwright'
-export const formatVersion = 1
+// The page needs the names of the format, and none of the schema's weight.
+export { formatName, formatVersion, type ListName, listNames } from '../format.ts'
 
 const named = { id, name: z.string().max(120).optional(), note: z.string().max(4000).optional() }
 const list = <T extends z.ZodType>(of: T) =>
@@ -82,29 +83,3 @@ export type StateInput = z.infer<typeof state>
 export type WireInput = z.infer<typeof wire>
 export type PrinterInput = z.infer<typeof printer>
 export type ThresholdInput = z.infer<typeof threshold>
-
-/** The lists of a project, in the order in which they are written. */
-export const listNames = [
-  'job',
-  'hilts',
-  'blades',
-  'sections',
-  'joints',
-  'features',
-  'sleeves',
-  'screws',
-  'parts',
-  'layouts',
-  'sleds',
-  'insertions',
-  'states',
-  'wires',
-  'vents',
-  'printer',
-  'permissions',
-  'wishes',
-  'thresholds',
-  'record',
-] as const
-
-export type ListName = (typeof listNames)[number]
