@@ -4,12 +4,12 @@ import type { Region } from '../../geometry/region/region.ts'
 import type { Body } from '../body/body.ts'
 import { isThere } from '../body/there.ts'
 import type { Assembly, Part } from '../resolve/assembly.ts'
-import { planSled } from '../sled/plan-sled.ts'
 import { type CrossGap, crossGaps, type Obstacle } from './cross-gaps.ts'
-import { type SledCross, sledCross, sledRegionAt } from './cross-sled.ts'
+import { type SledCross, sledCross, sledRegionsAt } from './cross-sled.ts'
 import { wallWhereUnknown } from './metal-section.ts'
 import { bodyAt, nominalSpan } from './nominal.ts'
 import { type Outline, outlinesOf } from './outline.ts'
+import { bodiesOf } from './plans.ts'
 
 /** The cross-section at one height, as plain numbers: x towards θ = 0, y towards θ = 90°, mm. Seen from the rear. */
 export interface CrossSectionView {
@@ -56,19 +56,26 @@ export function crossSectionView(
   const parts = assembly.parts.filter((p) => !gone?.has(p.id))
   const contents = parts.map((p) => partAt(p.id, p.name, p.kind, p.bodies, z))
   const inTheWay = assembly.intrusions.map((i) => i.body).filter(here)
-  const items = assembly.sleds.map((sled) => ({
-    sled,
-    items: planSled(assembly, sled).plan.bodies.flatMap((b) => b.items),
-  }))
-  const carried = Math.max(0, ...items.map(({ items: list }) => reachOf(sledRegionAt(list, z))))
+  const sleds = assembly.sleds
+    .filter((sled) => !gone?.has(`sleds/${sled.id}`))
+    .map((sled) => {
+      const bodies = bodiesOf(assembly, sled)
+      return { sled, bodies, regions: sledRegionsAt(bodies, z) }
+    })
+  const carried = Math.max(0, ...sleds.flatMap(({ regions }) => regions.map(reachOf)))
   const passers = passing(assembly, z).filter(({ region }) => reachOf(region) > carried)
   const things: Obstacle[] = [
-    ...items.flatMap(({ sled, items: list }): Obstacle[] => {
-      const region = sledRegionAt(list, z)
-      return region
-        ? [{ of: `sleds/${sled.id}`, name: sled.name, region, role: 'inside', meant: onSled(parts, sled.id) }]
-        : []
-    }),
+    ...sleds.flatMap(({ sled, regions }) =>
+      regions.map(
+        (region): Obstacle => ({
+          of: `sleds/${sled.id}`,
+          name: sled.name,
+          region,
+          role: 'inside',
+          meant: onSled(parts, sled.id),
+        }),
+      ),
+    ),
     ...parts.flatMap((p) => regionsOf(p.bodies, z).map((r) => obstacle(p, r.body.name, r.region, 'inside'))),
     ...passers.map(({ part, body, region }) => obstacle(part, body.name, region, 'passing')),
     ...[...regionsOf(inTheWay, z), ...(wall && wall.r > 0 ? [wall] : [])].map(
@@ -83,7 +90,7 @@ export function crossSectionView(
     free: wall && wall.r > 0 ? outlinesOf(wall.region) : [],
     metal: wall !== undefined,
     bore: wall?.body.name,
-    sleds: items.map(({ sled, items: list }) => ({ id: `sleds/${sled.id}`, name: sled.name, ...sledCross(list, z) })),
+    sleds: sleds.map(({ sled, bodies }) => ({ id: `sleds/${sled.id}`, name: sled.name, ...sledCross(bodies, z) })),
     contents: contents.filter((c) => c.outlines.length > 0),
     intrusions: inTheWay
       .map((body) => partAt(body.of, body.name, 'intrusion', [body], z))

@@ -1,39 +1,54 @@
-import type { PlanItem } from '../../geometry/plan/plan.ts'
+import type { PlanBody, PlanItem } from '../../geometry/plan/plan.ts'
 import { carve, join } from '../../geometry/region/carve.ts'
 import type { Region } from '../../geometry/region/region.ts'
 import { planSolidAt } from './nominal.ts'
 import { type Outline, outlinesOf } from './outline.ts'
 
-/**
- * The sled's material at one height, to be painted in this order: what is added, what is cut out of it, then the
- * edges that are left.
- */
-export interface SledCross {
+/** Added material, and what is cut out of it, in this order. */
+export interface SledLayer {
   readonly adds: readonly Outline[]
   readonly cuts: readonly Outline[]
+}
+
+/** The sled's material at one height: each printed body as layers one after the other, and the edges that are left. */
+export interface SledCross {
+  readonly bodies: readonly (readonly SledLayer[])[]
   readonly edges: readonly Outline[]
 }
 
-/** The sled's material as one region; undefined where there is none at this height. */
-export function sledRegionAt(items: readonly PlanItem[], z: number): Region | undefined {
-  const adds = regions(items, 'add', z)
-  return adds.length === 0 ? undefined : carve(join(adds), regions(items, 'cut', z))
+/** The material of each body that there is at this height. */
+export function sledRegionsAt(bodies: readonly PlanBody[], z: number): Region[] {
+  return bodies.flatMap((b) => {
+    const first = built(undefined, b.items, 1, z)
+    const whole = built(first, b.items, 2, z)
+    return whole && whole.edges.length > 0 ? [whole] : []
+  })
 }
 
-export function sledCross(items: readonly PlanItem[], z: number): SledCross {
-  const material = sledRegionAt(items, z)
-  if (!material) return { adds: [], cuts: [], edges: [] }
+function built(before: Region | undefined, items: readonly PlanItem[], stage: 1 | 2, z: number): Region | undefined {
+  const adds = [...(before ? [before] : []), ...regions(items, 'add', stage, z)]
+  return adds.length === 0 ? undefined : carve(join(adds), regions(items, 'cut', stage, z))
+}
+
+export function sledCross(bodies: readonly PlanBody[], z: number): SledCross {
+  const here = bodies.filter((b) => sledRegionsAt([b], z).length > 0)
   return {
-    adds: regions(items, 'add', z).flatMap(outlinesOf),
-    cuts: regions(items, 'cut', z).flatMap(outlinesOf),
-    edges: outlinesOf(material),
+    bodies: here.map(({ items }) =>
+      ([1, 2] as const)
+        .map((stage) => ({
+          adds: regions(items, 'add', stage, z).flatMap(outlinesOf),
+          cuts: regions(items, 'cut', stage, z).flatMap(outlinesOf),
+        }))
+        .filter((l) => l.adds.length > 0 || l.cuts.length > 0),
+    ),
+    edges: sledRegionsAt(here, z).flatMap(outlinesOf),
   }
 }
 
 /** Of discs about one centre only the widest counts: pieces of the body reach a little into each other. */
-function regions(items: readonly PlanItem[], op: PlanItem['op'], z: number): Region[] {
+function regions(items: readonly PlanItem[], op: PlanItem['op'], stage: 1 | 2, z: number): Region[] {
   const all = items.flatMap((i) => {
-    const region = i.op === op ? planSolidAt(i.solid, z) : undefined
+    const region = i.op === op && (i.stage ?? 1) === stage ? planSolidAt(i.solid, z) : undefined
     return region ? [region] : []
   })
   return all.filter((a, i) => !all.some((b, j) => j !== i && swallows(b, a, j < i)))

@@ -1,10 +1,10 @@
 import type { Body } from '../body/body.ts'
 import { isThere } from '../body/there.ts'
 import type { Assembly, Part } from '../resolve/assembly.ts'
-import { planSled } from '../sled/plan-sled.ts'
 import { type CutMetal, metalSection } from './metal-section.ts'
 import { bodyAt, nominalSolid, nominalSpan } from './nominal.ts'
 import { shadow, spansOnLine } from './plane-line.ts'
+import { bodiesOf } from './plans.ts'
 import { type CutMaterial, sledSection } from './sled-section.ts'
 import { type Span, within } from './spans.ts'
 import type { Point2 } from './thread-profile.ts'
@@ -83,10 +83,7 @@ export function lengthwiseView(
       z0: sled.ends.rear.nominal,
       z1: sled.ends.blade.nominal,
       radius: Math.max(0, ...sled.pieces.map((p) => p.radius), ...sled.rings.map((r) => r.radius)),
-      ...sledSection(
-        planSled(assembly, sled).plan.bodies.flatMap((b) => b.items),
-        theta,
-      ),
+      ...sledSection(bodiesOf(assembly, sled), theta),
     })),
     contents: assembly.parts
       .filter((p) => !gone?.has(p.id))

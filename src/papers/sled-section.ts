@@ -1,4 +1,4 @@
-import { type PlanItem, type PlanSolid, planSpan } from '../../geometry/plan/plan.ts'
+import { type PlanBody, type PlanItem, type PlanSolid, planSpan } from '../../geometry/plan/plan.ts'
 import { planSolidAt } from './nominal.ts'
 import { spansOnLine } from './plane-line.ts'
 import { either, type Span, union, without } from './spans.ts'
@@ -13,8 +13,13 @@ export interface CutMaterial {
 /** Looked at this close to the ends of a stretch, so that what begins there is seen, mm. */
 const near = 1e-4
 
-/** The sled of a plan cut along the plane at θ. Holes across the axis are drawn at their full width. */
-export function sledSection(items: readonly PlanItem[], theta: number): CutMaterial {
+/** The bodies of a sled cut along the plane at θ, each by itself. Holes across the axis are drawn at their full width. */
+export function sledSection(bodies: readonly PlanBody[], theta: number): CutMaterial {
+  const cut = bodies.map((b) => bodySection(b.items, theta))
+  return { fills: cut.flatMap((c) => c.fills), edges: cut.flatMap((c) => c.edges) }
+}
+
+function bodySection(items: readonly PlanItem[], theta: number): CutMaterial {
   const stations = [...new Set(items.flatMap(({ solid }) => Object.values(planSpan(solid))))].toSorted((a, b) => a - b)
   const fills: Point2[][] = []
   const edges: [Point2, Point2][] = []
@@ -64,15 +69,15 @@ function slabOf(items: readonly PlanItem[], theta: number, z0: number, z1: numbe
   return { first: middle, last: middle }
 }
 
+/** What the first stage adds less what it cuts, then the same of the second. */
 function material(items: readonly PlanItem[], theta: number, z: number): Span[] {
-  const of = (op: PlanItem['op']) =>
-    union(
-      items.flatMap((item) => {
-        const region = item.op === op ? sideOf(item.solid, z) : undefined
-        return region ? spansOnLine(region, theta) : []
-      }),
-    )
-  return without(of('add'), of('cut'))
+  const of = (stage: number, op: PlanItem['op']): Span[] =>
+    items.flatMap((item) => {
+      const region = item.op === op && (item.stage ?? 1) === stage ? sideOf(item.solid, z) : undefined
+      return region ? spansOnLine(region, theta) : []
+    })
+  const first = without(union(of(1, 'add')), union(of(1, 'cut')))
+  return without(union([...first, ...of(2, 'add')]), union(of(2, 'cut')))
 }
 
 /** A hole across the axis shows its full width over its whole height: it is seen along its own axis or from its side. */

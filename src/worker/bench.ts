@@ -1,12 +1,13 @@
 import type { Finding, NotChecked } from '../checks/finding.ts'
 import type { Verdict } from '../checks/verdict.ts'
-import { type Layout, type QuickAnswer, type QuickInput, quickCheck } from '../job/quick.ts'
+import { type Layout, type QuickAnswer, type QuickInput, quickCheck, quickProject } from '../job/quick.ts'
 import type { SledFormat } from '../job/sled-files.ts'
 import { type CrossSectionView, crossSectionView } from '../papers/cross-section.ts'
 import { type LengthwiseView, lengthwiseView } from '../papers/lengthwise.ts'
 import { type Size, sizesOf } from '../papers/sizes.ts'
 import type { Presets } from '../presets/presets.ts'
 import { good, type Outcome, type Problem } from '../problem/problem.ts'
+import type { Project } from '../project/schema/project.ts'
 import type { MadeFile, Press, SolidView } from './press.ts'
 
 /** Where the person looks: the clock angle of the lengthwise section and the height of the cross-section. */
@@ -87,6 +88,11 @@ export class Bench {
     if (!made.ok) return made
     const [file] = made.value
     return file ? good(file) : { ok: false, problems: [] }
+  }
+
+  /** The whole job that these few numbers already are, to go on with. */
+  grow(input: QuickInput, layout: Layout): Project {
+    return quickProject(input, layout)
   }
 
   #answer(input: QuickInput): Outcome<QuickAnswer> {

@@ -3,6 +3,7 @@ import { quickPresets } from '../presets/quick-presets.ts'
 import { Bench } from './bench.ts'
 import { fetchedOnce } from './fetched-once.ts'
 import { JobBench } from './job-bench.ts'
+import { LinkBench } from './link-bench.ts'
 import type { WorkCalls } from './work-calls.ts'
 
 const press = fetchedOnce(async () => {
@@ -17,6 +18,7 @@ const reader = fetchedOnce(async () => (await import('../project/read.ts')).read
 
 const quick = new Bench(quickPresets(), press)
 const job = new JobBench({ presets, press, reader })
+const links = new LinkBench({ codec: () => import('../job/job-link.ts'), reader })
 
 const calls: WorkCalls = {
   check: (...a) => quick.check(...a),
@@ -28,5 +30,8 @@ const calls: WorkCalls = {
   build: (...a) => job.build(...a),
   make: (...a) => job.make(...a),
   read: (...a) => job.read(...a),
+  grow: (...a) => quick.grow(...a),
+  link: (...a) => links.link(...a),
+  unlink: (...a) => links.unlink(...a),
 }
 expose(calls)

@@ -1,6 +1,7 @@
 import type { Finding, NotChecked } from '../checks/finding.ts'
-import type { Verdict } from '../checks/verdict.ts'
+import { overall, type Verdict } from '../checks/verdict.ts'
 import { type Answer, answer } from '../job/answer.ts'
+import { soFar } from '../job/so-far.ts'
 import { type CrossSectionView, crossSectionView } from '../papers/cross-section.ts'
 import { type LengthwiseView, lengthwiseView } from '../papers/lengthwise.ts'
 import { type Size, sizesOf } from '../papers/sizes.ts'
@@ -56,11 +57,13 @@ export class JobBench {
 
   /** All states are judged; the drawings show the one looked at. */
   async judge(project: Project, look: JobLook): Promise<Outcome<JobReport>> {
-    const answered = await this.#answer(project)
+    const { project: standing, waiting } = soFar(project)
+    const answered = await this.#answer(standing)
     if (!answered.ok) return answered
-    const { assembly, verdict, findings, notChecked } = answered.value
+    const { assembly, findings } = answered.value
+    const notChecked = [...answered.value.notChecked, ...waiting.map(notYet)]
     return good({
-      verdict,
+      verdict: waiting.length > 0 ? overall([answered.value.verdict, 'not-checked']) : answered.value.verdict,
       findings,
       notChecked,
       questions: assembly.questions,
@@ -73,7 +76,7 @@ export class JobBench {
 
   /** The drawings alone: only the eye has moved. */
   async look(project: Project, look: JobLook): Promise<Outcome<JobViews>> {
-    const answered = await this.#answer(project)
+    const answered = await this.#answer(soFar(project).project)
     return answered.ok ? good(viewsOf(answered.value, look)) : answered
   }
 
@@ -102,6 +105,16 @@ export class JobBench {
     return this.#last.answer
   }
 }
+
+const notYet = ({ path, got, limit, hint }: Problem): NotChecked => ({
+  id: `waiting:${path}`,
+  check: 'inputs',
+  title: `Not there yet: ${got}`,
+  parts: [],
+  missing: limit,
+  path,
+  hint,
+})
 
 function viewsOf({ assembly, findings }: Answer, { theta, z, state }: JobLook): JobViews {
   const tightest = findings.find((f) => f.status !== 'advice' && f.at)

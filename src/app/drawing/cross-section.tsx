@@ -1,6 +1,7 @@
 import './drawing.css'
 import { useId } from 'react'
 import type { CrossSectionView } from '../../papers/cross-section.ts'
+import type { SledLayer } from '../../papers/cross-sled.ts'
 import { fixed } from '../sheet/numbers.ts'
 import { type PlacedGap, placeGaps } from './gap-labels.ts'
 import type { Mark } from './lengthwise-section.tsx'
@@ -95,22 +96,36 @@ const circlePath = (x: number, y: number, r: number): string =>
   `M${x - r} ${y}A${r} ${r} 0 1 0 ${x + r} ${y}A${r} ${r} 0 1 0 ${x - r} ${y}Z`
 
 function SledAcross({ sled, frame }: { readonly sled: CrossSectionView['sleds'][number]; readonly frame: CrossFrame }) {
-  const clip = useId()
-  const body = outlinePaths(sled.adds, frame)
   return (
     <g className="sled">
+      {sled.bodies.map((layers, body) =>
+        layers.map((layer, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: bodies and layers have no names of their own and never move.
+          <LayerAcross key={`${body} ${i}`} layer={layer} frame={frame} />
+        )),
+      )}
+      <path className="line-mid" d={outlinePaths(sled.edges, frame)} />
+    </g>
+  )
+}
+
+/** Added material, and the paper seen through what is cut out of it. */
+function LayerAcross({ layer, frame }: { readonly layer: SledLayer; readonly frame: CrossFrame }) {
+  const clip = useId()
+  const body = outlinePaths(layer.adds, frame)
+  return (
+    <>
       <clipPath id={clip}>
         <path d={body} />
       </clipPath>
       <path className="wash-sled" d={body} />
       <path fill="url(#hatch-sled)" d={body} />
-      <g clipPath={`url(#${clip})`}>
-        {sled.cuts.map((c, i) => (
-          <path key={`${i} ${c.x} ${c.y}`} className="cross-void" d={outlinePaths([c], frame)} />
-        ))}
-      </g>
-      <path className="line-mid" d={outlinePaths(sled.edges, frame)} />
-    </g>
+      <path
+        className="cross-void"
+        clipPath={`url(#${clip})`}
+        d={layer.cuts.map((c) => outlinePaths([c], frame)).join('')}
+      />
+    </>
   )
 }
 

@@ -103,7 +103,7 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
             field={field}
             theme={theme}
             onFix={(fix) => {
-              const next = fix.value === undefined ? undefined : withFix(form, fix.path, fix.value)
+              const next = typeof fix.value === 'number' ? withFix(form, fix.path, fix.value) : undefined
               if (!next) return undefined
               return () => {
                 setBefore({ form, text: `Applied: ${fix.text}` })

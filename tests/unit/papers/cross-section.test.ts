@@ -32,7 +32,7 @@ describe('the cross-section', () => {
     const all: Outline[] = [
       ...view.free,
       ...view.contents.flatMap((c) => c.outlines),
-      ...view.sleds.flatMap((s) => [...s.adds, ...s.cuts]),
+      ...view.sleds.flatMap((s) => s.bodies.flat().flatMap((l) => [...l.adds, ...l.cuts])),
     ]
     expect(all.length).toBeGreaterThan(5)
     expect(all.filter((o) => !o.closed)).toEqual([])
@@ -47,7 +47,7 @@ describe('the cross-section', () => {
       sledDiameter: '34',
     })
     const mouth = crossSectionView(narrow, 0.5)
-    expect(mouth.sleds.flatMap((s) => s.adds)).toEqual([])
+    expect(mouth.sleds.flatMap((s) => s.bodies)).toEqual([])
     expect(mouth.passing.length).toBeGreaterThan(0)
     const tightest = mouth.gaps.find((g) => g.tightest)
     expect(tightest).toMatchObject({ passing: true, ids: expect.arrayContaining(['sections/tube/mouth']) })
