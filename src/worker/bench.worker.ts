@@ -30,6 +30,7 @@ const calls: WorkCalls = {
   build: (...a) => job.build(...a),
   make: (...a) => job.make(...a),
   read: (...a) => job.read(...a),
+  choices: () => job.choices(),
   grow: (...a) => quick.grow(...a),
   link: (...a) => links.link(...a),
   unlink: (...a) => links.unlink(...a),

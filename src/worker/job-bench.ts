@@ -5,6 +5,7 @@ import { soFar } from '../job/so-far.ts'
 import { type CrossSectionView, crossSectionView } from '../papers/cross-section.ts'
 import { type LengthwiseView, lengthwiseView } from '../papers/lengthwise.ts'
 import { type Size, sizesOf } from '../papers/sizes.ts'
+import { type PresetChoices, presetChoices } from '../presets/preset-choices.ts'
 import type { Presets } from '../presets/presets.ts'
 import { good, type Outcome, type Problem } from '../problem/problem.ts'
 import type { Read } from '../project/read.ts'
@@ -92,6 +93,11 @@ export class JobBench {
     if (!answered.ok) return answered
     const clash = answered.value.findings.find((f) => f.status === 'clash')
     return clash && !wish.force ? good({ clash }) : (await this.#fetched.press()).files(answered.value, wish)
+  }
+
+  /** What the page offers from presets: parts, wires, tools, processes, materials. */
+  async choices(): Promise<PresetChoices> {
+    return presetChoices(await this.#fetched.presets())
   }
 
   /** A project from the text of a file. */
