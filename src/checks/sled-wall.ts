@@ -39,7 +39,7 @@ function judged(world: World, sled: Sled): Finding[] {
       parts: [...new Set([`sleds/${sled.id}`, ...thinnest.parts])],
       state: 'every state',
       why: `${mm(thinnest.thickness)} mm are left as drawn between ${thinnest.between}; the process prints ${mm(limit)} or more.`,
-      source: `least wall: ${sled.print.source}`,
+      source: `least wall: ${sled.print.leastWallSource}`,
       fix:
         thinnest.thickness >= limit
           ? []

@@ -62,7 +62,7 @@ export function presetChoices(presets: Presets): PresetChoices {
       .ofKind('tool')
       .map((t) => ({ ...choice(t, figuresText(t), 'mpe'), measures: t.measures, jaws: t.jaws })),
     processes: presets.ofKind('process').map((p) => choice(p, figuresText(p), 'error')),
-    materials: presets.ofKind('material').map((m) => choice(m, figuresText(m), 'density')),
+    materials: presets.ofKind('material').map((m) => choice(m, figuresText(m), m.density ? 'density' : 'expansion')),
   }
 }
 
