@@ -3,8 +3,11 @@ import { overall, type Verdict } from '../checks/verdict.ts'
 import { type Answer, answer } from '../job/answer.ts'
 import { soFar } from '../job/so-far.ts'
 import { type CrossSectionView, crossSectionView } from '../papers/cross-section.ts'
+import { dimensionsOf } from '../papers/dimensions.ts'
 import { type LengthwiseView, lengthwiseView } from '../papers/lengthwise.ts'
+import { type PrintFigures, printFiguresOf, type Setting, settingsOf } from '../papers/settings.ts'
 import { type Size, sizesOf } from '../papers/sizes.ts'
+import type { SledDimension } from '../papers/sled-dimension.ts'
 import { type PresetChoices, presetChoices } from '../presets/preset-choices.ts'
 import type { Presets } from '../presets/presets.ts'
 import { good, type Outcome, type Problem } from '../problem/problem.ts'
@@ -38,6 +41,12 @@ export interface JobReport {
   readonly sizes: readonly Size[]
   readonly states: readonly { readonly id: string; readonly name: string }[]
   readonly views: JobViews
+}
+
+export interface JobSettings {
+  readonly settings: readonly Setting[]
+  /** One for each sled that could be drawn. */
+  readonly printing: readonly PrintFigures[]
 }
 
 /** The parts of the worker that are fetched when they are first needed. */
@@ -98,6 +107,20 @@ export class JobBench {
   /** What the page offers from presets: parts, wires, tools, processes, materials. */
   async choices(): Promise<PresetChoices> {
     return presetChoices(await this.#fetched.presets())
+  }
+
+  /** Every dimension of every sled. */
+  async dimensions(project: Project): Promise<Outcome<readonly SledDimension[]>> {
+    const answered = await this.#answer(soFar(project).project)
+    return answered.ok ? good(dimensionsOf(project, answered.value.assembly)) : answered
+  }
+
+  /** The limits that everything is compared with, and what each sled is printed with. */
+  async settings(project: Project): Promise<Outcome<JobSettings>> {
+    const answered = await this.#answer(soFar(project).project)
+    if (!answered.ok) return answered
+    const { assembly } = answered.value
+    return good({ settings: settingsOf(assembly), printing: printFiguresOf(assembly) })
   }
 
   /** A project from the text of a file. */
