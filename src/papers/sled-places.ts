@@ -95,7 +95,7 @@ function features(sled: Sled, items: readonly PlanItem[]): Place[] {
   return Object.entries(lists).flatMap(([list, { nest, fields }]) => {
     const records = (sled.input[list] ?? []) as readonly Readonly<Record<string, unknown>>[]
     return records.flatMap((record, i) => {
-      const key = String(record['id'] ?? i)
+      const key = typeof record['id'] === 'string' ? record['id'] : String(i)
       const item = items.find((x) => x.id === `sleds/${sled.id}/${list}/${key}`)
       return fields.flatMap((f) => {
         const path = `${list}/${key}/${f.field}`
