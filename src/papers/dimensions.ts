@@ -13,11 +13,15 @@ const ownField: Readonly<Record<string, string>> = { 'pocket radius': 'pocketRad
 export function dimensionsOf(project: Project, assembly: Assembly): readonly SledDimension[] {
   return assembly.sleds.flatMap((sled) => {
     const items = bodiesOf(assembly, sled).flatMap((b) => b.items)
-    const planned = items.flatMap((item) => item.dimensions.map((d) => ofPlan(project, sled, item, d)))
+    const planned = items.flatMap((item) => dimensionsOfItem(project, sled, item))
     const places = placesOf(assembly, sled, items).map((d) => ({ ...d, typeable: takes(project, d.path) }))
     return once([...planned, ...places])
   })
 }
+
+/** The dimensions that made one item of the plan, and so each face of it. */
+export const dimensionsOfItem = (project: Project, sled: Sled, item: PlanItem): SledDimension[] =>
+  item.dimensions.map((d) => ofPlan(project, sled, item, d))
 
 function ofPlan(project: Project, sled: Sled, item: PlanItem, d: Dimension): SledDimension {
   const own = ownField[d.name]

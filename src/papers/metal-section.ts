@@ -34,13 +34,24 @@ interface Stretch {
 
 /** The metal of all sections on both sides of the axis, cut along the plane at θ, as it is in one state. */
 export function metalSection(assembly: Assembly, theta: number, state: string): CutMetal[] {
-  const unknown = Math.max(...assembly.sections.map(widest)) + wallWhereUnknown
-  return assembly.sections.flatMap((section, order) =>
-    [1, -1].flatMap((side) => {
-      const angle = side === 1 ? theta : theta + 180
-      return runs(stretches(assembly, section, angle, state)).map((run) => cutMetal(section, order, side, run, unknown))
-    }),
+  return assembly.sections.flatMap((section) =>
+    ([1, -1] as const).flatMap((side) =>
+      metalTowards(assembly, section, side === 1 ? theta : theta + 180, state, side),
+    ),
   )
+}
+
+/** The metal of one section towards one clock angle, drawn above the axis (side 1) or below it. */
+export function metalTowards(
+  assembly: Assembly,
+  section: Section,
+  angle: number,
+  state: string,
+  side: 1 | -1 = 1,
+): CutMetal[] {
+  const unknown = Math.max(...assembly.sections.map(widest)) + wallWhereUnknown
+  const order = assembly.sections.indexOf(section)
+  return runs(stretches(assembly, section, angle, state)).map((run) => cutMetal(section, order, side, run, unknown))
 }
 
 /** The bore wall towards one angle, step by step; through slots leave nothing. */

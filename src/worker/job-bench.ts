@@ -4,6 +4,7 @@ import { type Answer, answer } from '../job/answer.ts'
 import { soFar } from '../job/so-far.ts'
 import { type CrossSectionView, crossSectionView } from '../papers/cross-section.ts'
 import { dimensionsOf } from '../papers/dimensions.ts'
+import type { InsertionWay } from '../papers/insertion-way.ts'
 import { type LengthwiseView, lengthwiseView } from '../papers/lengthwise.ts'
 import { type PrintFigures, printFiguresOf, type Setting, settingsOf } from '../papers/settings.ts'
 import { type Size, sizesOf } from '../papers/sizes.ts'
@@ -13,7 +14,9 @@ import type { Presets } from '../presets/presets.ts'
 import { good, type Outcome, type Problem } from '../problem/problem.ts'
 import type { Read } from '../project/read.ts'
 import type { Project } from '../project/schema/project.ts'
+import type { Assembly } from '../resolve/assembly.ts'
 import type { HeldBack } from './bench.ts'
+import type { JobSolids } from './job-solids.ts'
 import type { FileWish, MadeFile, Press, SolidView } from './press.ts'
 
 /** Where the person looks: clock angle of the section, height of the cross-section, and the state. */
@@ -60,6 +63,7 @@ export interface Fetched {
 export class JobBench {
   readonly #fetched: Fetched
   #last: { readonly key: string; readonly answer: Outcome<Answer> } | undefined
+  #ways: { readonly of: Assembly; readonly ways: readonly InsertionWay[] } | undefined
 
   constructor(fetched: Fetched) {
     this.#fetched = fetched
@@ -94,6 +98,22 @@ export class JobBench {
   async build(project: Project, sled: string): Promise<Outcome<SolidView>> {
     const answered = await this.#answer(project)
     return answered.ok ? (await this.#fetched.press()).solid(answered.value, sled) : answered
+  }
+
+  /** The whole hilt with every sled, in a state (the first where left out). */
+  async solids(project: Project, state?: string): Promise<Outcome<JobSolids>> {
+    const answered = await this.#answer(soFar(project).project)
+    return answered.ok ? good((await this.#fetched.press()).solids(project, answered.value, state)) : answered
+  }
+
+  /** Every move of the insertion list with its gaps and touches. The dearest call of all: ask when the hands rest. */
+  async ways(project: Project): Promise<Outcome<readonly InsertionWay[]>> {
+    const answered = await this.#answer(soFar(project).project)
+    if (!answered.ok) return answered
+    const { insertionWays } = await import('../papers/insertion-way.ts')
+    const { assembly } = answered.value
+    if (this.#ways?.of !== assembly) this.#ways = { of: assembly, ways: insertionWays(assembly) }
+    return good(this.#ways.ways)
   }
 
   /** The files of every sled. A clash holds them back unless they are forced, and then their names say so. */

@@ -6,6 +6,8 @@ import type { FileLayout } from '../job/lay-out.ts'
 import { type SledFormat, sledFiles, sledSet } from '../job/sled-files.ts'
 import { type ContentSolid, solidContents } from '../papers/solid-contents.ts'
 import { good, type Outcome, type Problem } from '../problem/problem.ts'
+import type { Project } from '../project/schema/project.ts'
+import { type JobSolids, solidsOfJob } from './job-solids.ts'
 
 /**
  * What needs the kernel: solids and files. Apart from the bench, and fetched with the kernel when the first solid or
@@ -46,6 +48,8 @@ export interface FileWish {
 
 export interface Press {
   readonly solid: (answer: Answer, sled: string) => Outcome<SolidView>
+  /** The whole hilt with every sled. */
+  readonly solids: (project: Project, answer: Answer, state?: string) => JobSolids
   /** Fails with what the gate has against them. A clash is looked at before. */
   readonly files: (answer: Answer, wish: FileWish) => Promise<Outcome<readonly MadeFile[]>>
 }
@@ -55,6 +59,7 @@ export async function startPress(wasmUrl?: string): Promise<Press> {
   const kernel = await loadKernel(wasmUrl)
   return {
     solid: (answer, sled) => solidOf(kernel, answer, sled),
+    solids: (project, answer, state) => solidsOfJob(kernel, project, answer, state),
     files: (answer, wish) => filesOf(kernel, answer, wish),
   }
 }

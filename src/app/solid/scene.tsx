@@ -3,7 +3,7 @@ import { useEffect, useMemo } from 'react'
 import { DoubleSide, Plane, Vector3 } from 'three'
 import type { ContentSolid } from '../../papers/solid-contents.ts'
 import type { SolidView } from '../../worker/press.ts'
-import { bodyGeometry, contentGeometry, dispose, lying, type Shown } from './geometry.ts'
+import { bodyGeometry, dispose, lying, type Shown, simpleGeometry } from './geometry.ts'
 import { useInks } from './inks.ts'
 
 /** The sled with its contents, lying along the screen, its middle in the middle. */
@@ -30,7 +30,7 @@ export function Scene(props: {
             solid.contents.map((c) => (
               <Piece
                 key={`${c.id} ${c.name}`}
-                make={contentGeometry}
+                make={simpleGeometry}
                 of={c}
                 colour={inks[washOf(c)]}
                 ink={inks['ink']}

@@ -27,7 +27,7 @@ export interface View {
   readonly lit: string | undefined
   /** Whether dimension chains are drawn. */
   readonly dimensions: boolean
-  /** The move of the insertion slider, and how far it has gone, mm; at its end where undefined. */
+  /** The way of the insertion slider (`InsertionWay.id`) and the depth the unit is at, mm; all in place where undefined. */
   readonly push: { readonly insertion: string; readonly depth: number } | undefined
 }
 
