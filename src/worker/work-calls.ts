@@ -4,5 +4,8 @@ import type { LinkBench } from './link-bench.ts'
 
 /** All calls of the page's worker: the quick check's, and those of a full job. */
 export type WorkCalls = Pick<Bench, 'check' | 'draw' | 'solid' | 'file' | 'grow'> &
-  Pick<JobBench, 'judge' | 'look' | 'build' | 'solids' | 'ways' | 'make' | 'read' | 'choices' | 'dimensions' | 'settings'> &
+  Pick<
+    JobBench,
+    'judge' | 'look' | 'build' | 'solids' | 'ways' | 'make' | 'read' | 'choices' | 'dimensions' | 'settings'
+  > &
   Pick<LinkBench, 'link' | 'unlink'>
