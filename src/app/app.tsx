@@ -3,21 +3,28 @@ import type { Desk } from '../worker/desk.ts'
 import type { WorkCalls } from '../worker/work-calls.ts'
 import { QuickPage } from './quick/quick-page.tsx'
 
-/** The full job comes when one is opened: the quick check waits for none of it. */
+/** Full jobs come when one is asked for: the quick check waits for none of it. */
 const WorkRoom = lazy(() => import('./work/work-room.tsx'))
 
-/** What the address says is open: the quick check, or a job. */
+/** Addresses of the quick check; the last is a place on it. */
+const quick = ['', 'quick', 'example', 'answer']
+
+/** What the address says is open: the quick check, or a full job. */
 export function App({ desk }: { readonly desk: Desk<WorkCalls> }) {
-  const [hash, setHash] = useState(location.hash)
+  const [place, setPlace] = useState(here)
   useEffect(() => {
-    const follow = () => setHash(location.hash)
+    const follow = () => setPlace(here())
     addEventListener('hashchange', follow)
     return () => removeEventListener('hashchange', follow)
   }, [])
-  if (hash === '' || hash === '#' || hash === '#example') return <QuickPage desk={desk} />
+  if (quick.includes(place.address)) return <QuickPage desk={desk} />
+  // Each arrival is one of its own: a demo that became a job is a demo again when its address is gone to again.
   return (
     <Suspense>
-      <WorkRoom key={hash} desk={desk} address={hash.slice(1)} />
+      <WorkRoom key={place.arrival} desk={desk} address={place.address} />
     </Suspense>
   )
 }
+
+let arrivals = 0
+const here = () => ({ address: location.hash.slice(1), arrival: arrivals++ })

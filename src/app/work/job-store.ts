@@ -61,13 +61,14 @@ export function createJobStore(project: Project, history?: History) {
       last = undefined
       time().redo()
     },
-    /** Another job, or this one as somebody else left it: nothing of before can be undone into it. */
-    replace(next: Project): void {
+    /** Another job, or this one as somebody else left it, with its own history: nothing of before can be undone into it. */
+    replace(next: Project, history?: History): void {
       last = undefined
       time().pause()
       store.setState(next, true)
       time().resume()
       time().clear()
+      if (history) store.temporal.setState({ pastStates: [...history.past], futureStates: [...history.future] })
     },
   }
 }

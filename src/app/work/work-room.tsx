@@ -1,25 +1,33 @@
-import { useEffect, useState } from 'react'
+import '../keeping/keeping.css'
+import { useMemo } from 'react'
 import type { Desk } from '../../worker/desk.ts'
 import type { WorkCalls } from '../../worker/work-calls.ts'
-import { createJobStore, type JobStore } from './job-store.ts'
+import { JobsPage } from '../keeping/jobs-page.tsx'
+import { KeepingContext } from '../keeping/keeping-context.ts'
+import { NothingHere } from '../keeping/nothing-here.tsx'
+import { routeOf } from '../keeping/route.ts'
+import { useFound } from '../keeping/use-found.ts'
 import WorkPage from './work-page.tsx'
 
-/** Finds the job that the address names and puts it on the table. */
-export default function WorkRoom({ desk, address }: { readonly desk: Desk<WorkCalls>; readonly address: string }) {
-  const [job, setJob] = useState<JobStore>()
-  useEffect(() => {
-    let wanted = true
-    void found(desk, address).then((store) => wanted && setJob(store))
-    return () => {
-      wanted = false
-    }
-  }, [desk, address])
-  return job && <WorkPage desk={desk} job={job} />
+export interface WorkRoomProps {
+  readonly desk: Desk<WorkCalls>
+  /** What stands behind the "#". */
+  readonly address: string
 }
 
-async function found(desk: Desk<WorkCalls>, address: string): Promise<JobStore | undefined> {
-  const { demos } = await import('../../job/demos/index.ts')
-  const demo = demos.find((d) => `demo/${d.name}` === address)
-  const reply = demo && (await desk.ask('read', 20_000, (calls) => calls.read(JSON.stringify(demo.project))))
-  return reply?.kind === 'done' && reply.value.ok ? createJobStore(reply.value.value.project) : undefined
+/** Where whole jobs are: the list of them, and the one that the address names on the table. */
+export default function WorkRoom({ desk, address }: WorkRoomProps) {
+  return address === 'jobs' ? <JobsPage desk={desk} /> : <Table desk={desk} address={address} />
+}
+
+function Table({ desk, address }: WorkRoomProps) {
+  const route = useMemo(() => routeOf(address), [address])
+  const opened = useFound(desk, route)
+  if (!opened) return <p className="fetching soft">Fetching the job …</p>
+  if ('kind' in opened) return <NothingHere found={opened} />
+  return (
+    <KeepingContext value={opened}>
+      <WorkPage desk={desk} job={opened.job} />
+    </KeepingContext>
+  )
 }

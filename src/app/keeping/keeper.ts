@@ -1,0 +1,177 @@
+import { createStore } from 'zustand/vanilla'
+import type { JobStore } from '../work/job-store.ts'
+import { freshStamp, type JobCard, type JobContents, type KeptJob, nameOf, nextCard, withName } from './kept-job.ts'
+import { forgetWords, leaveWords } from './last-words.ts'
+import type { MayWrite, Seen } from './revision.ts'
+import type { Tiding } from './tidings.ts'
+
+/** How the job on the table stands to what is kept. */
+export type Standing =
+  /** A demo, or the job of a link: kept once something of it is changed. */
+  | { readonly kind: 'untouched' }
+  | { readonly kind: 'kept'; readonly at: number }
+  | { readonly kind: 'waiting' }
+  | { readonly kind: 'failed'; readonly full: boolean; readonly message: string }
+  /** Another tab has done something to it: nothing is written until the person has chosen. */
+  | { readonly kind: 'elsewhere'; readonly what: 'changed' | 'deleted' }
+
+/** Where jobs are kept and who hears of it. */
+export interface Keep {
+  readonly put: (card: JobCard, contents: JobContents, seen: readonly string[]) => Promise<MayWrite>
+  readonly take: (id: string) => Promise<KeptJob | undefined>
+  readonly tell: (tiding: Tiding) => void
+}
+
+/** A change is written this soon, ms: more of them may come, and 300 are promised. */
+const soon = 150
+/** Where it could not be written it is tried again, ms. */
+const later = 5000
+
+/** Writes the job on the table whenever it has changed, and never over another tab's work. */
+export class Keeper {
+  readonly standing
+  readonly #job: JobStore
+  readonly #keep: Keep
+  #id: string | undefined
+  /** Under which it will be kept first. */
+  #wanted = freshStamp()
+  #seen: Seen | undefined
+  /** What the last finished writing held. */
+  #written: JobContents['project']
+  #underWay: string | undefined
+  /** Last words that a finished writing makes needless. */
+  #left: string[] = []
+  #timer: ReturnType<typeof setTimeout> | undefined
+  readonly #placed: (id: string) => void
+  readonly #stop: () => void
+
+  /** `placed` is told under which id the job is kept from now on. */
+  constructor(job: JobStore, kept: JobCard | undefined, keep: Keep, placed: (id: string) => void) {
+    this.#job = job
+    this.#keep = keep
+    this.#id = kept?.id
+    this.#seen = kept
+    this.#written = job.get()
+    this.#placed = placed
+    this.standing = createStore<Standing>()(() => (kept ? { kind: 'kept', at: kept.written } : { kind: 'untouched' }))
+    this.#stop = job.subscribe(() => this.#changed())
+  }
+
+  get id(): string | undefined {
+    return this.#id
+  }
+
+  /** Writes what is not written yet, and leaves it where a page that is being left can still leave it. */
+  flush(): void {
+    if (!this.#dirty() || this.standing.getState().kind === 'elsewhere') return
+    const stamp = freshStamp()
+    leaveWords({ id: this.#id ?? this.#wanted, stamp, on: this.#builtOn(), ...this.#contents() })
+    this.#left.push(stamp)
+    void this.#write(stamp)
+  }
+
+  /** Writes the job even if nothing of it was changed. */
+  keepNow(): Promise<void> {
+    return this.#write(freshStamp())
+  }
+
+  /** What another tab tells. */
+  hear({ id, stamp }: Tiding): void {
+    if (id !== this.#id || stamp === this.#seen?.stamp || (stamp !== undefined && stamp === this.#underWay)) return
+    this.#elsewhere(stamp === undefined ? 'deleted' : 'changed')
+  }
+
+  /** Puts the other tab's work on the table; what stood there is gone. */
+  async takeTheirs(): Promise<void> {
+    const kept = this.#id === undefined ? undefined : await this.#keep.take(this.#id)
+    if (!kept) return this.#elsewhere('deleted')
+    this.#seen = kept.card
+    this.#written = kept.contents.project
+    this.#job.replace(kept.contents.project, kept.contents.history)
+    this.standing.setState({ kind: 'kept', at: kept.card.written }, true)
+  }
+
+  /** Goes on with what stands here as a job of its own. */
+  async keepAsCopy(): Promise<void> {
+    this.#id = undefined
+    this.#wanted = freshStamp()
+    this.#seen = undefined
+    this.standing.setState({ kind: 'waiting' }, true)
+    this.#job.edit((p) => withName(p, `${nameOf(p).slice(0, 110)} (copy)`))
+    await this.keepNow()
+  }
+
+  end(): void {
+    this.#stop()
+    this.flush()
+    clearTimeout(this.#timer)
+  }
+
+  #changed(): void {
+    if (this.standing.getState().kind === 'elsewhere' || !this.#dirty()) return
+    if (this.standing.getState().kind !== 'failed') this.standing.setState({ kind: 'waiting' }, true)
+    this.#after(soon)
+  }
+
+  #after(wait: number): void {
+    this.#timer ??= setTimeout(() => {
+      this.#timer = undefined
+      void this.#write(freshStamp())
+    }, wait)
+  }
+
+  async #write(stamp: string): Promise<void> {
+    // The next one begins when this has ended: each builds on the one before.
+    if (this.#underWay !== undefined) return
+    clearTimeout(this.#timer)
+    this.#timer = undefined
+    const on = this.#builtOn()
+    this.#underWay = stamp
+    const contents = this.#contents()
+    const id = this.#id ?? this.#wanted
+    const card = nextCard(id, contents.project, this.#seen, stamp, Date.now())
+    try {
+      const may = await this.#keep.put(card, contents, on)
+      this.#underWay = undefined
+      if (may === 'changed' || may === 'deleted') return this.#elsewhere(may)
+    } catch (error) {
+      this.#underWay = undefined
+      return this.#failed(error)
+    }
+    const first = this.#id !== id
+    this.#id = id
+    this.#seen = card
+    this.#written = contents.project
+    this.#keep.tell({ id, stamp })
+    if (first) this.#placed(id)
+    if (this.#dirty()) return this.#after(soon)
+    for (const words of this.#left.splice(0)) forgetWords(words)
+    this.standing.setState({ kind: 'kept', at: card.written }, true)
+  }
+
+  #failed(error: unknown): void {
+    const full = error instanceof DOMException && error.name === 'QuotaExceededError'
+    const message = error instanceof Error ? error.message : String(error)
+    this.standing.setState({ kind: 'failed', full, message }, true)
+    this.#after(later)
+  }
+
+  #elsewhere(what: 'changed' | 'deleted'): void {
+    clearTimeout(this.#timer)
+    this.#timer = undefined
+    this.standing.setState({ kind: 'elsewhere', what }, true)
+  }
+
+  #dirty(): boolean {
+    return this.#job.get() !== this.#written
+  }
+
+  #contents(): JobContents {
+    const { pastStates, futureStates } = this.#job.history.getState()
+    return { project: this.#job.get(), history: { past: pastStates, future: futureStates } }
+  }
+
+  #builtOn(): string[] {
+    return [this.#seen?.stamp, this.#underWay].filter((stamp) => stamp !== undefined)
+  }
+}
