@@ -2,7 +2,8 @@ import { contributionsOf, marginsOf } from '../quantity/margins.ts'
 import { combine, exact, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import type { Part } from '../resolve/assembly.ts'
 import { fitClassOf, nestGap } from '../sled/fit.ts'
-import { nestJob, sledJob } from '../sled/job.ts'
+import { type NestJob, nestJob, sledJob } from '../sled/job.ts'
+import { isPocket } from '../sled/nests/nest-of.ts'
 import { contactRoom } from './contact-room.ts'
 import { type Finding, finding } from './finding.ts'
 import { reading } from './fixes.ts'
@@ -26,9 +27,9 @@ function judged(world: World, sledId: string, part: Part): Finding {
   const sled = world.assembly.sleds.find((s) => s.id === sledId) as World['assembly']['sleds'][number]
   const job = nestJob(sledJob(world.assembly, sled), part)
   const fit = fitClassOf(job)
-  const gap = nestGap(job)
-  // Diametral, as the classes are: the nest is drawn around the largest part, and each of its two faces may stand in.
   const size = sizeOf(part)
+  const gap = drawnGap(job, size)
+  // Diametral, as the classes are: the nest is drawn around the largest part, and each of its two faces may stand in.
   const drawn = 2 * (most(size) + gap.value)
   const printed: Quantity = combine([
     [exact(drawn), 1],
@@ -39,6 +40,7 @@ function judged(world: World, sledId: string, part: Part): Finding {
   const margin = sub(printed, exact(allowed))
   const margins = marginsOf(margin)
   const contributions = contributionsOf(margin)
+  const works = Math.ceil(((gap.typedRadius ?? gap.value) - margins.worst / 2) * 100 - 1e-6) / 100
   return finding({
     id: `nest-fit:${part.id}`,
     check: 'nest-fit',
@@ -62,13 +64,27 @@ function judged(world: World, sledId: string, part: Part): Finding {
         ? []
         : [
             {
-              text: `Draw the nest with ${mm(Math.ceil((gap.value - margins.worst / 2) * 100) / 100)} mm on each side.`,
-              path: job.path('gap'),
-              value: Math.ceil((gap.value - margins.worst / 2) * 100) / 100,
+              text: `Draw the ${gap.typedRadius ? 'pocket with radius' : 'nest with'} ${mm(works)} mm${gap.typedRadius ? '' : ' on each side'}.`,
+              path: gap.path,
+              value: works,
             },
             ...reading({ contributions, margins }),
           ],
   })
+}
+
+interface DrawnGap {
+  readonly value: number
+  readonly path: string
+  readonly typedRadius: number | undefined
+}
+
+/** One-sided gap as drawn: a typed pocket radius says it, whatever the gap would be. */
+function drawnGap(job: NestJob, size: Quantity): DrawnGap {
+  const typedRadius = isPocket(job) ? job.typed?.pocketRadius : undefined
+  return typedRadius === undefined
+    ? { value: nestGap(job).value, path: job.path('gap'), typedRadius }
+    : { value: typedRadius - most(size), path: job.path('pocketRadius'), typedRadius }
 }
 
 /** Half of what the nest is drawn around; a ring sector lies on the floor of its recess, which must not be too high. */

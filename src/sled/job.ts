@@ -42,6 +42,14 @@ export function cannot(job: SledJob, path: string, got: string, limit: string, h
   job.faults.push({ problem: problem('does-not-fit', path, got, limit, hint), lack: Math.abs(lack) })
 }
 
+/** Two heights that leave less than 1 mm between them, or stand the wrong way round. */
+export function tooShort(job: SledJob, path: string, z0: number, z1: number): boolean {
+  if (z1 - z0 >= 1) return false
+  const hint = `The nearest that works is ${(z0 + 1).toFixed(1)}; or swap them.`
+  cannot(job, path, `z ${z1}`, `at least 1 mm more than from, ${z0}`, hint, 1 - (z1 - z0))
+  return true
+}
+
 export const setting = (job: { readonly assembly: Assembly }, id: ThresholdId): number =>
   job.assembly.thresholds[id].value
 

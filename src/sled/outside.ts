@@ -1,7 +1,7 @@
 import type { Dimension, PlanItem } from '../../geometry/plan/plan.ts'
 import type { SledPiece } from '../resolve/assembly.ts'
 import { dimension } from './dimensions.ts'
-import { overlap, type SledJob } from './job.ts'
+import { cannot, overlap, type SledJob } from './job.ts'
 
 /** First-layer chamfer on the ends, 45°: a squashed first layer must not meet the bore. */
 const usualChamfer = 0.4
@@ -12,10 +12,37 @@ export function outsideItems(job: SledJob): PlanItem[] {
   const by = `sleds/${sled.id}`
   const chamfer = dimension('chamfer', sled.input.chamfer, usualChamfer, `${by}/chamfer`, 'common practice, no source')
   const last = sled.pieces.length - 1
+  const most = mostChamfer(job)
+  if (chamfer.value > most)
+    cannot(
+      job,
+      chamfer.path,
+      `${chamfer.value} mm`,
+      `at most ${most.toFixed(2)} mm at these ends`,
+      `The nearest that works is ${most.toFixed(2)}; ${usualChamfer} is usual.`,
+      chamfer.value - most,
+    )
+  const asked = sled.input.ringLength
+  const ring = sled.rings.find((r) => !sled.input.rings?.some((o) => o.id === r.id))
+  if (asked !== undefined && ring && asked > ring.z1 - ring.z0 + 0.001)
+    cannot(
+      job,
+      `${by}/ringLength`,
+      `${asked} mm`,
+      `at most a third of the sled, ${(ring.z1 - ring.z0).toFixed(2)} mm`,
+      `The nearest that works is ${(ring.z1 - ring.z0).toFixed(2)}.`,
+      asked - (ring.z1 - ring.z0),
+    )
   const pieces = sled.pieces.flatMap((p, i) =>
     pieceItems(job, p, i, i === 0 ? chamfer.value : 0, i === last ? chamfer.value : 0, chamfer),
   )
   return [...pieces, ...rings(job, chamfer)]
+}
+
+/** Half of an end piece's radius, and a third of its length: more would leave no end to stand on. */
+function mostChamfer({ sled }: SledJob): number {
+  const ends = [sled.pieces[0], sled.pieces.at(-1)].filter((p) => p !== undefined)
+  return Math.min(...ends.map((p) => Math.min(p.radius / 2, (p.z1 - p.z0) / 3)))
 }
 
 /** A ring at an end has that end's chamfer. */
@@ -32,11 +59,21 @@ function rings({ sled }: SledJob, chamfer: Dimension): PlanItem[] {
       path,
       source: typed ? 'typed' : 'as wide as the way in leaves',
     }
+    const fromSlim = dimension(
+      'ring length',
+      sled.input.ringLength,
+      r.z1 - r.z0,
+      `${by}/ringLength`,
+      'common practice, no source',
+    )
+    const length: Dimension = typed
+      ? { ...fromSlim, value: r.z1 - r.z0, how: 'typed', path: `${by}/rings/${r.id}/length`, source: 'typed' }
+      : fromSlim
     const c = Math.min(chamfer.value, (r.z1 - r.z0) / 3)
     const atRear = Math.abs(r.z0 - sled.ends.rear.nominal) < 0.01 ? c : 0
     const atBlade = Math.abs(r.z1 - sled.ends.blade.nominal) < 0.01 ? c : 0
     return rounded(
-      { by, nest: 'ring', dimensions: [diameter, chamfer] },
+      { by, nest: 'ring', dimensions: [diameter, length, chamfer] },
       `${by}/rings/${r.id}`,
       r.z0,
       r.z1,

@@ -32,10 +32,15 @@ export const nest = z.looseObject({
   /** Contact: thickness of the leaf's slot, or depth of the spring's seat. */
   slot: notNegative.optional(),
   seat: notNegative.optional(),
-  /** Shelf: ledge under the edges, lip over them, and the notch to lift the board by. */
+  /** Shelf: ledge under both long edges with room between them, how deep that room is, lip over the edges with its
+   * length and height, and the notch to lift the board by with its length. */
   rail: notNegative.optional(),
+  relief: notNegative.optional(),
   lip: notNegative.optional(),
+  lipLength: notNegative.optional(),
+  lipHeight: notNegative.optional(),
   liftNotch: notNegative.optional(),
+  liftLength: notNegative.optional(),
   /** Cup at an end: step behind the rim, room behind the step, gasket under the rim. */
   step: notNegative.optional(),
   behind: notNegative.optional(),

@@ -54,6 +54,9 @@ export const split = z.looseObject({
   pinLength: notNegative.optional(),
   gap: notNegative.optional(),
   theta: number.optional(),
+  /** Dovetail: its width at the plane and at its end. */
+  foot: notNegative.optional(),
+  head: notNegative.optional(),
 })
 
 /** Engraved text on the outside, read along the axis. */
@@ -64,4 +67,6 @@ export const mark = z.looseObject({
   theta: number.optional(),
   height: notNegative.optional(),
   depth: notNegative.optional(),
+  /** Width of a line. */
+  stroke: notNegative.optional(),
 })

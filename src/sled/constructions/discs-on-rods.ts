@@ -1,6 +1,6 @@
 import type { PlanBody, PlanItem } from '../../../geometry/plan/plan.ts'
 import { planSpan } from '../../../geometry/plan/plan.ts'
-import { dimension } from '../dimensions.ts'
+import { derived, dimension } from '../dimensions.ts'
 import { cannot, drawnAt, innerRadius, nestJob, type SledJob } from '../job.ts'
 import { nestOf } from '../nests/nest-of.ts'
 import { pocketSpan } from '../nests/round-nest.ts'
@@ -22,17 +22,18 @@ interface Disc {
  * there is one at each end of the sled and one over each end of every cell, board and other part.
  */
 export function discsOnRods(job: SledJob): PlanBody[] {
+  carriesNone(job)
   const shared = job.parts.flatMap((p) => nestOf(job, p))
   return discsOf(job).map((d): PlanBody => {
     const R = innerRadius(job.sled, d.z0, d.z1)
     const by = `sleds/${job.sled.id}`
-    const thickness = dimension(
-      'disc thickness',
-      typedThickness(job, d.id),
-      usualThickness,
-      `${by}/discs/${d.id}/thickness`,
-      'common practice, no source',
-    )
+    const path = `${by}/discs/${d.id}/thickness`
+    const drawn = d.z1 - d.z0
+    // Two discs that would stand closer than a finger's width are drawn as one.
+    const thickness =
+      drawn > usualThickness + 0.001 && typedThickness(job, d.id) === undefined
+        ? derived('disc thickness', drawn, path, 'over the ends of two parts that lie close')
+        : dimension('disc thickness', typedThickness(job, d.id), usualThickness, path, 'common practice, no source')
     const disc: PlanItem = {
       id: `${by}/discs/${d.id}`,
       op: 'add',
@@ -49,6 +50,22 @@ export function discsOnRods(job: SledJob): PlanBody[] {
   })
 }
 
+/** Keys, towers and cross walls stand on a body; discs have none. */
+function carriesNone(job: SledJob): void {
+  const { id, keys = [], towers = [], bulkheads = [] } = job.sled.input
+  const lists = { keys, towers, bulkheads }
+  for (const [list, records] of Object.entries(lists))
+    for (const r of records)
+      cannot(
+        job,
+        `sleds/${id}/${list}/${r.id}`,
+        `${list.slice(0, -1)} ${r.id} on a sled of discs`,
+        'a full cage or an open cradle',
+        'Take it out of the list, or choose a construction that has a body.',
+        1,
+      )
+}
+
 const typedThickness = (job: SledJob, id: string): number | undefined =>
   job.sled.input.discs?.find((d) => d.id === id)?.thickness
 
@@ -61,7 +78,7 @@ function beside(x: PlanItem, d: Disc): boolean {
 function discsOf(job: SledJob): Disc[] {
   const typed = job.sled.input.discs ?? []
   if (typed.length > 0) {
-    return typed.flatMap((d): Disc[] => {
+    const discs = typed.flatMap((d): Disc[] => {
       const z0 = drawnAt(job.sled, 'discs', d.id, 'z')
       const thickness = d.thickness ?? usualThickness
       if (thickness < job.sled.print.leastWall)
@@ -75,8 +92,26 @@ function discsOf(job: SledJob): Disc[] {
         )
       return z0 === undefined ? [] : [{ id: d.id, z0, z1: z0 + thickness }]
     })
+    misplaced(job, discs)
+    return discs
   }
   return own(job)
+}
+
+/** Typed discs beyond the sled's ends, or in each other. */
+function misplaced(job: SledJob, discs: readonly Disc[]): void {
+  const [rear, blade] = [job.sled.ends.rear.nominal, job.sled.ends.blade.nominal]
+  const sorted = [...discs].sort((a, b) => a.z0 - b.z0)
+  for (const [i, d] of sorted.entries()) {
+    const path = `sleds/${job.sled.id}/discs/${d.id}/z`
+    const got = `z ${d.z0} to ${d.z1}`
+    const lowest = Math.max(rear, sorted[i - 1]?.z1 ?? rear)
+    const highest = blade - (d.z1 - d.z0)
+    const limit = `z ${lowest.toFixed(1)} to ${highest.toFixed(1)}, after the disc behind it and inside the sled`
+    if (d.z0 < lowest - 0.001) cannot(job, path, got, limit, `The nearest is z ${lowest.toFixed(1)}.`, lowest - d.z0)
+    else if (d.z0 > highest + 0.001)
+      cannot(job, path, got, limit, `The nearest is z ${highest.toFixed(1)}.`, d.z0 - highest)
+  }
 }
 
 /** Over both ends of everything, and at both ends of the sled. */

@@ -38,6 +38,18 @@ export function bulkheadItems(job: SledJob): PlanItem[] {
         `Behind it: z ${crossed.ends.blade.nominal.toFixed(1)}.`,
         crossed.ends.blade.nominal - z0,
       )
+    const [rear, blade] = [sled.ends.rear.nominal, sled.ends.blade.nominal]
+    if (z0 < rear - 0.01 || z1 > blade + 0.01) {
+      const nearest = z0 < rear ? rear : blade - thickness.value
+      cannot(
+        job,
+        `${path}/z`,
+        `z ${z0} to ${z1}`,
+        `inside the sled, z ${rear} to ${blade}`,
+        `The nearest is z ${nearest.toFixed(1)}.`,
+        nearest - z0,
+      )
+    }
     const R = innerRadius(sled, z0, z1)
     return [
       {

@@ -1,6 +1,6 @@
 import vectorText from '@jscad/modeling/src/text/vectorText.js'
 import { slabsOf } from '../../../geometry/plan/cross-section.ts'
-import { type PlanItem, planSpan } from '../../../geometry/plan/plan.ts'
+import { type Dimension, type PlanItem, planSpan } from '../../../geometry/plan/plan.ts'
 import { polar } from '../../../geometry/region/point.ts'
 import { remember } from '../../../geometry/remember.ts'
 import { dimension } from '../dimensions.ts'
@@ -16,6 +16,9 @@ interface Mark {
   readonly theta: number | undefined
   readonly height: number | undefined
   readonly depth: number | undefined
+  readonly stroke: number | undefined
+  /** The program's own marks are left out where there is no room for them; typed ones must be there. */
+  readonly typed: boolean
 }
 
 /** Engraved texts and marks on the outside, read along the axis: each stroke a shallow slot. */
@@ -23,7 +26,8 @@ export function markItems(job: SledJob, items: readonly PlanItem[]): PlanItem[] 
   const { sled } = job
   const typed = (sled.input.marks ?? []).flatMap((m): Mark[] => {
     const z = drawnAt(sled, 'marks', m.id, 'z')
-    return z === undefined ? [] : [{ id: m.id, text: m.text, z, theta: m.theta, height: m.height, depth: m.depth }]
+    const { id, text, theta, height, depth, stroke } = m
+    return z === undefined ? [] : [{ id, text, z, theta, height, depth, stroke, typed: true }]
   })
   const marks = [...typed, ...(sled.input.standardMarks ? standardMarks(job) : [])]
   return marks.flatMap((m) => engraved(job, items, m))
@@ -32,7 +36,7 @@ export function markItems(job: SledJob, items: readonly PlanItem[]): PlanItem[] 
 /** + and − at the ends of every cell, an arrow towards the blade, and the revision. */
 function standardMarks(job: SledJob): Mark[] {
   const { sled, parts } = job
-  const plain = { theta: undefined, height: undefined, depth: undefined }
+  const plain = { theta: undefined, height: undefined, depth: undefined, stroke: undefined, typed: false }
   const cells = parts.filter((p) => p.kind === 'cell')
   const ends = cells.flatMap((p): Mark[] => [
     { ...plain, id: `plus-${p.id.split('/')[1]}`, text: '+', z: p.ends.blade.nominal - 6 },
@@ -47,32 +51,30 @@ function engraved(job: SledJob, items: readonly PlanItem[], m: Mark): PlanItem[]
   const path = (field: string) => `sleds/${sled.id}/marks/${m.id}/${field}`
   const height = dimension('letter height', m.height, usual.height, path('height'), 'common practice, no source')
   const depth = dimension('engraving depth', m.depth, usual.depth, path('depth'), '0.5 deep: from memory')
+  const stroke = dimension('line width', m.stroke, usual.stroke, path('stroke'), 'common practice, no source')
+  if (!writable(job, m, path('text'))) return []
   const strokes = strokesOf(m.text, height.value)
   const length = Math.max(0, ...strokes.flat().map(([a]) => a))
-  const half = Math.max(0, ...strokes.flat().map(([, b]) => Math.abs(b))) + usual.stroke / 2
+  const half = Math.max(0, ...strokes.flat().map(([, b]) => Math.abs(b))) + stroke.value / 2
   const R = innerRadius(sled, m.z, m.z + length)
-  if (height.value > R) {
-    cannot(
-      job,
-      height.path,
-      `${height.value} mm`,
-      `at most ${R.toFixed(1)} mm`,
-      `${usual.height} is usual.`,
-      height.value - R,
-    )
-    return []
-  }
+  if (!legible(job, height, depth, stroke, R)) return []
   const [z0, z1] = [m.z, m.z + length]
   const near = items.filter(({ solid }) => planSpan(solid).z1 > z0 - 1 && planSpan(solid).z0 < z1 + 1)
   const deep = depth.value + sled.print.leastWall
-  const theta = m.theta ?? plainSide({ near, z0, z1, halfWidth: half, R, deep })
-  if (theta < 0) return []
+  if (m.typed && !onSled(job, m, path('z'), length)) return []
+  const found = m.theta ?? plainSide({ near, z0, z1, halfWidth: half, R, deep })
+  if (found === undefined) {
+    const hint = 'Choose another height, smaller letters, or type a clock angle.'
+    if (m.typed) cannot(job, path('z'), `z ${m.z}`, `a height beside ${length.toFixed(1)} mm of plain outside`, hint, 1)
+    return []
+  }
+  const theta = dimension('clock angle', m.theta, found, path('theta'), 'where the outside is plain', '°')
   const rest = {
     op: 'cut' as const,
     stage: 2 as const,
     by: `sleds/${sled.id}`,
     nest: 'mark',
-    dimensions: [height, depth],
+    dimensions: [height, depth, stroke, theta],
   }
   // Seen from outside with the blade to the right, θ grows downwards, so a letter's height runs against it.
   // Flat on a round: the middle of a letter lies higher than its edges, so the depth is taken at the edges.
@@ -85,14 +87,56 @@ function engraved(job: SledJob, items: readonly PlanItem[], m: Mark): PlanItem[]
         id: `sleds/${sled.id}/marks/${m.id}/${i + 1}-${k + 1}`,
         solid: {
           shape: 'plate',
-          theta,
-          points: bar(-b0, m.z + a0, -b1, m.z + a1, usual.stroke),
+          theta: theta.value,
+          points: bar(-b0, m.z + a0, -b1, m.z + a1, stroke.value),
           rIn: edge - depth.value,
           rOut: R + beyond,
         },
       }
     }),
   )
+}
+
+/** The vector font knows the printable letters of ASCII; it would write any other as a question mark. */
+function writable(job: SledJob, m: Mark, path: string): boolean {
+  const odd = m.text.match(/[^ -~]/u)?.[0]
+  if (odd === undefined && m.text.trim() !== '') return true
+  const where = m.typed ? path : `sleds/${job.sled.id}/revision`
+  const got = odd === undefined ? 'only spaces' : `the letter ${odd}`
+  cannot(job, where, got, 'letters A to Z, digits and signs of ASCII', 'Write it without this letter.', 1)
+  return false
+}
+
+/** Letters too large for the body, or too small, too shallow or too deep to be read. */
+function legible(job: SledJob, height: Dimension, depth: Dimension, stroke: Dimension, R: number): boolean {
+  const limits = [
+    { d: height, lo: 2, hi: R },
+    { d: depth, lo: 0.1, hi: R / 2 },
+    { d: stroke, lo: 0.2, hi: height.value / 3 },
+  ]
+  const wrong = limits.filter(({ d, lo, hi }) => d.value < lo || d.value > hi)
+  for (const { d, lo, hi } of wrong) {
+    const nearest = d.value < lo ? lo : hi
+    cannot(
+      job,
+      d.path,
+      `${d.value} mm`,
+      `${lo} to ${hi.toFixed(1)} mm`,
+      `The nearest that works is ${nearest.toFixed(1)}.`,
+      d.value - nearest,
+    )
+  }
+  return wrong.length === 0
+}
+
+/** A typed text must lie on the sled from its first letter to its last. */
+function onSled(job: SledJob, m: Mark, path: string, length: number): boolean {
+  const [rear, blade] = [job.sled.ends.rear.nominal, job.sled.ends.blade.nominal]
+  if (m.z >= rear && m.z + length <= blade) return true
+  const nearest = m.z < rear ? rear : blade - length
+  const limit = `z ${rear.toFixed(1)} to ${(blade - length).toFixed(1)}, for ${length.toFixed(1)} mm of text`
+  cannot(job, path, `z ${m.z}`, limit, `The nearest is z ${nearest.toFixed(1)}.`, m.z - nearest)
+  return false
 }
 
 /** Text as polylines (along the axis from 0, across about 0), from the single-line letters of the vector font. */
@@ -128,11 +172,11 @@ interface PlainAsk {
   readonly deep: number
 }
 
-/** A clock angle at which the outside is whole over the text's length and width; −1 where there is none. */
+/** A clock angle at which the outside is whole over the text's length and width; undefined where there is none. */
 const plainSide = remember(
   16,
   (a: PlainAsk) => JSON.stringify([a.near.map((x) => [x.op, x.stage, x.solid]), a.z0, a.z1, a.halfWidth, a.R, a.deep]),
-  ({ near, z0, z1, halfWidth, R, deep }: PlainAsk): number => {
+  ({ near, z0, z1, halfWidth, R, deep }: PlainAsk): number | undefined => {
     const beside = slabsOf(near, true).filter((s) => s.z1 > z0 - 1 && s.z0 < z1 + 1)
     const half = (Math.asin(Math.min(1, (halfWidth + plain) / R)) * 180) / Math.PI
     for (let k = 0; k < 72; k++) {
@@ -141,6 +185,6 @@ const plainSide = remember(
       const probes = [-1, -0.5, 0, 0.5, 1].flatMap((s) => [R - 0.05, R - deep].map((r) => polar(r, theta + s * half)))
       if (beside.length > 0 && beside.every((s) => probes.every((p) => s.region.contains(p)))) return theta
     }
-    return -1
+    return undefined
   },
 )

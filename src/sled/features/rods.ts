@@ -33,7 +33,7 @@ export function rodsOf(job: SledJob, cuts: readonly PlanItem[]): Rod[] {
   ]
   const typed = sled.input.rods ?? []
   if (typed.length === 0) return sled.input.construction === 'discs-on-rods' ? found(job, R, contents) : []
-  return typed.map((r) => {
+  const rods = typed.map((r): Rod => {
     const diameter = r.diameter ?? usual.diameter
     const gap = r.gap ?? usual.gap
     const own = polar(r.r ?? R - sled.print.leastWall - gap - diameter / 2, r.theta)
@@ -63,6 +63,28 @@ export function rodsOf(job: SledJob, cuts: readonly PlanItem[]): Rod[] {
       )
     return { id: r.id, x: own.x, y: own.y, diameter, gap }
   })
+  inEachOther(job, rods)
+  return rods
+}
+
+/** Two typed rods whose holes leave no wall between them. */
+function inEachOther(job: SledJob, rods: readonly Rod[]): void {
+  for (const [i, b] of rods.entries())
+    for (const a of rods.slice(0, i)) {
+      const apart = Math.hypot(a.x - b.x, a.y - b.y)
+      const need = (a.diameter + b.diameter) / 2 + a.gap + b.gap + job.sled.print.leastWall
+      if (apart >= need - 1e-9) continue
+      const r = Math.hypot(b.x, b.y)
+      const turn = r > 0 ? (2 * Math.asin(Math.min(1, need / (2 * r))) * 180) / Math.PI : 180
+      cannot(
+        job,
+        `sleds/${job.sled.id}/rods/${b.id}/theta`,
+        `${apart.toFixed(2)} mm from rod ${a.id}`,
+        `at least ${need.toFixed(2)} mm between their middles`,
+        `At this radius ${Math.ceil(turn)}° from it works.`,
+        need - apart,
+      )
+    }
 }
 
 const roomAt = (x: number, y: number, contents: readonly Region[]): number =>

@@ -16,7 +16,10 @@ interface Cut {
   readonly gap: Dimension
   readonly diameter: Dimension
   readonly length: Dimension
-  readonly theta: number
+  readonly theta: Dimension
+  /** Widths of a dovetail at the plane and at its end. */
+  readonly foot: Dimension
+  readonly head: Dimension
 }
 
 /**
@@ -26,6 +29,7 @@ interface Cut {
 export function splitBodies(job: SledJob, whole: PlanBody): PlanBody[] {
   const cuts = cutsOf(job)
   if (cuts.length === 0) return [whole]
+  for (const [i, c] of cuts.entries()) tooLong(job, c, cuts[i + 1]?.z ?? job.sled.ends.blade.nominal)
   const [rear, blade] = [job.sled.ends.rear.nominal - 2 * beyond, job.sled.ends.blade.nominal + 2 * beyond]
   const edges = [rear, ...cuts.map((c) => c.z), blade]
   return edges.slice(1).map((z1, i): PlanBody => {
@@ -89,9 +93,54 @@ function cutsOf(job: SledJob): Cut[] {
         path('pinLength'),
         source,
       )
-      return [{ id: s.id, z, joint: s.joint ?? 'pins', gap, diameter, length, theta: s.theta ?? 90 }]
+      const R = outerRadius(sled, z, z)
+      const wide = 'a share of the body: common practice, no source'
+      const foot = dimension('dovetail foot', s.foot, R * 0.7, path('foot'), wide)
+      const head = dimension('dovetail head', s.head, R * 1.1, path('head'), wide)
+      const theta = dimension('dovetail angle', s.theta, 90, path('theta'), 'across the main switch line', '°')
+      const cut: Cut = { id: s.id, z, joint: s.joint ?? 'pins', gap, diameter, length, theta, foot, head }
+      badJoint(job, cut, R)
+      return [cut]
     })
     .sort((a, b) => a.z - b.z)
+}
+
+/** A pin thinner than a wall, or a dovetail that does not widen or leaves no wall beside it. */
+function badJoint(job: SledJob, { joint, diameter, foot, head, gap, length }: Cut, R: number): void {
+  const least = job.sled.print.leastWall
+  const below = (d: Dimension, limit: number, what: string) => {
+    if (d.value < limit - 0.001)
+      cannot(job, d.path, `${d.value} mm`, what, `The nearest that works is ${limit.toFixed(2)}.`, limit - d.value)
+  }
+  const above = (d: Dimension, limit: number, what: string) => {
+    if (d.value > limit + 0.001)
+      cannot(job, d.path, `${d.value} mm`, what, `The nearest that works is ${limit.toFixed(2)}.`, d.value - limit)
+  }
+  if (joint === 'plain') return
+  below(length, 1, 'at least 1 mm, or it holds nothing')
+  if (joint === 'pins') {
+    below(diameter, least, `at least the least wall, ${least} mm`)
+    return
+  }
+  below(foot, 2 * least, `at least two walls, ${2 * least} mm`)
+  below(head, foot.value, `at least its foot, ${foot.value.toFixed(2)} mm, or it pulls out`)
+  const widest = 2 * (R - gap.value - least)
+  above(head, widest, `at most ${widest.toFixed(2)} mm, with a wall on both sides`)
+}
+
+/** A tongue or pin that is longer than the piece it goes into. */
+function tooLong(job: SledJob, c: Cut, next: number): void {
+  if (c.joint === 'plain') return
+  const most = next - c.z - c.gap.value - job.sled.print.leastWall
+  if (c.length.value <= most + 0.001) return
+  cannot(
+    job,
+    c.length.path,
+    `${c.length.value} mm`,
+    `at most ${most.toFixed(2)} mm in a piece of ${(next - c.z).toFixed(2)}`,
+    most >= 1 ? `The nearest that works is ${most.toFixed(2)}.` : 'Move the split: the piece is too short for a joint.',
+    c.length.value - most,
+  )
 }
 
 const nearestOutside = (z: number, lo: number, hi: number): number => (z - lo < hi - z ? lo : hi)
@@ -121,13 +170,13 @@ function jointItems(job: SledJob, whole: PlanBody, c: Cut, side: 'tongue' | 'soc
     nest: 'split joint',
     stage: 2 as const,
     op: side === 'tongue' ? ('add' as const) : ('cut' as const),
-    dimensions: [c.diameter, c.length, c.gap],
+    dimensions: c.joint === 'pins' ? [c.diameter, c.length, c.gap] : [c.foot, c.head, c.length, c.theta, c.gap],
   }
   const gap = side === 'socket' ? c.gap.value : 0
   const id = (n: string) => `sleds/${job.sled.id}/splits/${c.id}/${side}-${n}`
   if (c.joint === 'dovetail') {
     const R = outerRadius(job.sled, c.z, c.z)
-    const [foot, head] = [R * 0.35 + gap, R * 0.55 + gap]
+    const [foot, head] = [c.foot.value / 2 + gap, c.head.value / 2 + gap]
     const top = c.z + c.length.value + gap
     const root = side === 'tongue' ? c.z - 0.05 : c.z - 1
     const points = [
@@ -145,7 +194,7 @@ function jointItems(job: SledJob, whole: PlanBody, c: Cut, side: 'tongue' | 'soc
         id: id('dovetail'),
         solid: {
           shape: 'plate',
-          theta: c.theta,
+          theta: c.theta.value,
           points,
           rIn: side === 'tongue' ? -R : -R - beyond,
           rOut: side === 'tongue' ? R : R + beyond,

@@ -1,6 +1,6 @@
 import type { PlanItem } from '../../../geometry/plan/plan.ts'
 import { dimension } from '../dimensions.ts'
-import { cannot, drawnAt, innerRadius, type SledJob } from '../job.ts'
+import { cannot, drawnAt, innerRadius, type SledJob, tooShort } from '../job.ts'
 
 /** Half-angle of a switch tower, degrees, and how deep it is rooted in the body, mm: common practice, no source. */
 const usualHalf = 20
@@ -13,7 +13,9 @@ export function towerItems(job: SledJob): PlanItem[] {
     const path = (field: string) => `sleds/${sled.id}/towers/${t.id}/${field}`
     const [z0, z1] = [drawnAt(sled, 'towers', t.id, 'from'), drawnAt(sled, 'towers', t.id, 'to')]
     if (z0 === undefined || z1 === undefined) return []
+    if (tooShort(job, path('to'), z0, z1)) return []
     const R = innerRadius(sled, z0, z1)
+    const least = sled.print.leastWall
     const half = dimension('tower half-angle', t.half, usualHalf, path('half'), 'common practice, no source', '°')
     const outer = dimension('tower radius', t.outer, t.outer, path('outer'), 'typed')
     const inner = dimension('tower root', t.inner, R - rooted, path('inner'), 'rooted in the body')
@@ -35,8 +37,15 @@ export function towerItems(job: SledJob): PlanItem[] {
         `${usualHalf} is usual.`,
         half.value <= 0 ? half.value : half.value - 90,
       )
-    if (z1 - z0 < 1)
-      cannot(job, path('to'), `z ${z1}`, `more than from, ${z0}`, 'Swap them, or correct one.', 1 - (z1 - z0))
+    if (inner.value > R - least)
+      cannot(
+        job,
+        inner.path,
+        `${inner.value} mm`,
+        `at most ${(R - least).toFixed(2)} mm, or it stands loose`,
+        `The nearest that holds is ${(R - least).toFixed(2)}; ${(R - rooted).toFixed(2)} is usual.`,
+        inner.value - R + least,
+      )
     return [
       {
         id: `sleds/${sled.id}/towers/${t.id}`,

@@ -7,18 +7,18 @@ import { axialSlack, beyond, cannot, type NestJob, outerRadius } from '../job.ts
 import { blockFacing, seenFacing } from '../round.ts'
 
 const source = 'common practice, no source'
-/** How long the lips are at each end of the board, mm, and how wide the notch to lift it by. */
-const lipLength = 6
+/** mm. Lips at each end of the board; a ledge under its edges and the room between two of them; the lift notch's length. */
+const usual = { lipLength: 6, rail: 1.2, relief: 1, liftLength: 3 }
 
 /**
- * A shelf for a flat part, cut from the board's underside outwards, so that it is laid in from outside. Rails stay
- * under its edges; what stands on the underside gets its own room; lips over the edges of a bare board keep it in, and
- * a notch at its end lets a fingernail under the board, not under a component.
+ * A shelf for a flat part, cut from the board's underside outwards, so that it is laid in from outside. It lies on the
+ * floor, or on rails under its long edges with room between them where one is typed; what stands on the underside gets
+ * its own room; lips over the edges of a bare board keep it in, and a notch at its end lets a fingernail under the
+ * board, not under a component.
  */
 export function boardShelf(job: NestJob, nest = 'board shelf'): PlanItem[] {
   const { part, sled, typed } = job
   const gap = nestGap(job)
-  const rail = dimension('rail', typed?.rail, 1.2, job.path('rail'), source)
   const lip = dimension('lip', typed?.lip, 0, job.path('lip'), '0.4 to 0.6 where typed: from memory')
   const lift = dimension('lift notch', typed?.liftNotch, 0, job.path('liftNotch'), 'none')
   const slack = axialSlack(job)
@@ -30,7 +30,9 @@ export function boardShelf(job: NestJob, nest = 'board shelf'): PlanItem[] {
     'largest part plus gap on both sides',
   )
   const plate = plateOf(job, gap)
-  const rest = { op: 'cut' as const, by: part.id, nest, dimensions: [gap, width, rail, lip, lift] }
+  const [rail, relief] = railsOf(job, width)
+  const liftLength = dimension('lift notch length', typed?.liftLength, usual.liftLength, job.path('liftLength'), source)
+  const rest = { op: 'cut' as const, by: part.id, nest, dimensions: [gap, width, rail, relief, lip, lift, liftLength] }
   const top = Math.max(outerRadius(sled, z0, z1) + beyond, plate.top + 1)
   const cut = (id: string, v0: number, v1: number, w: number, a: number, b: number, aside = plate.aside): PlanItem => ({
     ...rest,
@@ -38,19 +40,52 @@ export function boardShelf(job: NestJob, nest = 'board shelf'): PlanItem[] {
     solid: blockFacing(plate.facing, aside, v0, v1, w, a, b),
   })
   const items = [cut('shelf', plate.bottom, top, width.value, z0, z1), ...keepOuts(job, gap, plate, cut)]
-  if (lip.value > 0) items.push(...lips(job, { lip, gap, rail, width, plate, z0, z1, rest }))
+  if (relief.value > 0)
+    items.push(cut('relief', plate.bottom - relief.value, plate.bottom + 0.05, width.value - 2 * rail.value, z0, z1))
+  if (lip.value > 0) items.push(...lips(job, { lip, gap, width, plate, z0, z1, rest }))
   if (lift.value > 0) {
-    const room = { a: z1 - 0.05, b: z1 + 3 }
+    if (lift.value > width.value + 0.001)
+      cannot(
+        job,
+        lift.path,
+        `${lift.value} mm`,
+        `at most as wide as the shelf, ${width.value.toFixed(2)} mm`,
+        `The nearest that works is ${width.value.toFixed(2)}; 8 takes a fingernail.`,
+        lift.value - width.value,
+      )
+    const room = { a: z1 - 0.05, b: z1 + Math.max(0.1, liftLength.value) }
     items.push(cut('lift-notch', plate.bottom - 1, top, Math.min(lift.value, width.value), room.a, room.b))
   }
   return items
 }
 
+/** The ledges under both long edges, and how deep the room between them is: none where neither is typed. */
+function railsOf(job: NestJob, width: Dimension): [Dimension, Dimension] {
+  const { typed } = job
+  const asked = (typed?.rail ?? typed?.relief) !== undefined
+  const rail = asked
+    ? dimension('rail', typed?.rail, usual.rail, job.path('rail'), source)
+    : dimension('rail', undefined, width.value / 2, job.path('rail'), 'the whole floor carries the board')
+  const relief = asked
+    ? dimension('relief', typed?.relief, usual.relief, job.path('relief'), source)
+    : dimension('relief', undefined, 0, job.path('relief'), 'none')
+  const [least, most] = [job.sled.print.bead ?? job.sled.print.leastWall, width.value / 2 - 0.5]
+  if (!asked || (rail.value >= least && rail.value <= most)) return [rail, relief]
+  const nearest = rail.value < least ? least : most
+  const limit = `${least} to ${most.toFixed(2)} mm, from one bead to half the shelf`
+  const hint = `The nearest that works is ${nearest.toFixed(2)}; ${usual.rail} is usual.`
+  cannot(job, rail.path, `${rail.value} mm`, limit, hint, rail.value - nearest)
+  return [rail, { ...relief, value: 0 }]
+}
+
 /** Height along its facing up to which a shelf needs its sides: above the lips, where it has them. */
 export function shelfTop(job: NestJob): number {
   const lip = job.typed?.lip ?? 0
-  return lip > 0 ? plateOf(job, nestGap(job)).top + job.sled.print.leastWall : Number.NEGATIVE_INFINITY
+  return lip > 0 ? plateOf(job, nestGap(job)).top + lipHeight(job).value : Number.NEGATIVE_INFINITY
 }
+
+const lipHeight = (job: NestJob): Dimension =>
+  dimension('lip height', job.typed?.lipHeight, job.sled.print.leastWall, job.path('lipHeight'), 'least wall')
 
 interface Plate {
   readonly facing: number
@@ -103,7 +138,6 @@ function face(b: Box, theta: number, half: Quantity, side: 1 | -1): Quantity {
 interface LipAsk {
   readonly lip: Dimension
   readonly gap: Dimension
-  readonly rail: Dimension
   readonly width: Dimension
   readonly plate: Plate
   readonly z0: number
@@ -125,9 +159,29 @@ function lips(job: NestJob, a: LipAsk): PlanItem[] {
     )
     return []
   }
-  const thick = job.sled.print.leastWall
+  const thick = lipHeight(job)
+  const longest = (a.z1 - a.z0) / 2
+  const own = Math.min(usual.lipLength, longest)
+  const lipLength = dimension('lip length', job.typed?.lipLength, own, job.path('lipLength'), source)
+  if (lipLength.value > longest || lipLength.value < 1) {
+    const nearest = Math.max(1, Math.min(longest, lipLength.value)).toFixed(2)
+    cannot(
+      job,
+      lipLength.path,
+      `${lipLength.value} mm`,
+      `1 to ${longest.toFixed(2)} mm, half the shelf`,
+      `The nearest that works is ${nearest}.`,
+      Math.max(lipLength.value - longest, 1 - lipLength.value),
+    )
+    return []
+  }
+  if (thick.value < job.sled.print.leastWall) {
+    const least = job.sled.print.leastWall
+    const hint = `The nearest that prints is ${least}.`
+    cannot(job, thick.path, `${thick.value} mm`, `at least the least wall, ${least} mm`, hint, least - thick.value)
+  }
   const half = a.width.value / 2
-  return [a.z0, a.z1 - lipLength].flatMap((z, i) =>
+  return [a.z0, a.z1 - lipLength.value].flatMap((z, i) =>
     [-1, 1].map(
       (side): PlanItem => ({
         ...a.rest,
@@ -135,14 +189,15 @@ function lips(job: NestJob, a: LipAsk): PlanItem[] {
         op: 'add',
         stage: 2,
         nest: 'board lip',
+        dimensions: [...a.rest.dimensions, lipLength, thick],
         solid: blockFacing(
           a.plate.facing,
           a.plate.aside + side * (half - a.lip.value / 2 + 0.3),
           a.plate.top,
-          a.plate.top + thick,
+          a.plate.top + thick.value,
           a.lip.value + 0.6,
           z,
-          z + lipLength,
+          z + lipLength.value,
         ),
       }),
     ),

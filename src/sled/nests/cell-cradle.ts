@@ -1,4 +1,5 @@
 import type { Dimension, PlanItem } from '../../../geometry/plan/plan.ts'
+import { clock, polar, turnBetween } from '../../../geometry/region/point.ts'
 import { dimension } from '../dimensions.ts'
 import { beyond, cannot, innerRadius, type NestJob, outerRadius } from '../job.ts'
 import { blockFacing, rodItem, seenFacing } from '../round.ts'
@@ -82,23 +83,45 @@ function arms(job: NestJob, nest: RoundNest, a: Arms): PlanItem[] {
     ),
   )
   const R = innerRadius(sled, nest.z0, nest.z1)
-  const e = Math.hypot(nest.c.x, nest.c.y)
-  if (e + nest.radius.value + a.arm.value <= R) return items
-  const trim: PlanItem = {
-    ...rest,
-    id: `${part.id}/trim`,
-    op: 'cut',
-    solid: {
-      shape: 'ring-sector',
-      z0: nest.z0,
-      z1: nest.z1,
-      rIn: R,
-      rOut: R + 2 * a.arm.value + e + 5,
-      theta: 0,
-      half: 180,
+  return [...items, ...items.flatMap((x) => trim(x, R))]
+}
+
+/** Cut away beyond what an arm reaches out, each way, degrees and mm. */
+const trimBeyond = { turn: 2, along: 0.05 }
+
+/** What of an arm stands out of the body is taken away, and only there: a key or a tower may stand beside it. */
+function trim(x: PlanItem, R: number): PlanItem[] {
+  const s = x.solid
+  if (s.shape !== 'ring-sector') return []
+  const c = { x: s.x ?? 0, y: s.y ?? 0 }
+  const steps = 90
+  const out = Array.from({ length: steps + 1 }, (_, i) => s.theta - s.half + (2 * s.half * i) / steps).flatMap((w) =>
+    [s.rIn, s.rOut].flatMap((r) => {
+      const at = polar(r, w)
+      const p = { x: c.x + at.x, y: c.y + at.y }
+      return Math.hypot(p.x, p.y) > R ? [p] : []
+    }),
+  )
+  const [first] = out
+  if (!first) return []
+  const turns = out.map((p) => turnBetween(clock(first), clock(p)))
+  const [from, to] = [Math.min(...turns) - trimBeyond.turn, Math.max(...turns) + trimBeyond.turn]
+  return [
+    {
+      ...x,
+      id: `${x.id}/trim`,
+      op: 'cut',
+      solid: {
+        shape: 'ring-sector',
+        z0: s.z0 - trimBeyond.along,
+        z1: s.z1 + trimBeyond.along,
+        rIn: R,
+        rOut: R + s.rOut + Math.hypot(c.x, c.y) + 5,
+        theta: clock(first) + (from + to) / 2,
+        half: (to - from) / 2,
+      },
     },
-  }
-  return [...items, trim]
+  ]
 }
 
 /** Rear edges of the arm pairs, spread evenly over the pocket. */

@@ -1,6 +1,6 @@
 import type { PlanItem } from '../../../geometry/plan/plan.ts'
 import { dimension } from '../dimensions.ts'
-import { beyond, type NestJob, outerRadius } from '../job.ts'
+import { beyond, cannot, type NestJob, outerRadius } from '../job.ts'
 import { blockFacing, rodItem, seenFacing } from '../round.ts'
 import { ejectionNotch } from './ejection-notch.ts'
 import { roundNest } from './round-nest.ts'
@@ -16,14 +16,25 @@ export function roundPocket(job: NestJob, nest: string): PlanItem[] {
   const width = dimension('opening width', typed?.openingWidth, 2 * radius.value, job.path('openingWidth'), wide)
   const rest = { op: 'cut' as const, by: part.id, nest, dimensions: [gap, radius, width, opening] }
   const pocket = rodItem(rest, `${part.id}/pocket`, c, radius.value, z0, z1)
-  if (width.value <= 0) return [pocket]
+  const notch = ejectionNotch(job, { c, z0, z1, gap, radius, opening })
+  if (width.value <= 0) return [pocket, ...notch]
+  const widest = 2 * radius.value
+  if (width.value > widest + 0.001)
+    cannot(
+      job,
+      width.path,
+      `${width.value} mm`,
+      `at most the pocket's own width, ${widest.toFixed(2)} mm`,
+      `The nearest that works is ${widest.toFixed(2)}; left out, it is that wide.`,
+      width.value - widest,
+    )
   const { v, aside } = seenFacing(c, opening.value)
   const top = outerRadius(sled, z0, z1) + beyond
-  const w = Math.min(width.value, 2 * radius.value)
+  const w = Math.min(width.value, widest)
   const mouth: PlanItem = {
     ...rest,
     id: `${part.id}/opening`,
     solid: blockFacing(opening.value, aside, v, Math.max(top, v + 1), w, z0, z1),
   }
-  return [pocket, mouth, ...ejectionNotch(job, { c, z0, z1, gap, radius, opening })]
+  return [pocket, mouth, ...notch]
 }

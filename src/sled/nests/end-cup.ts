@@ -60,6 +60,16 @@ export function endCup(job: NestJob, end: 'rear' | 'blade', words: CupWords): Pl
       'Choose a smaller part, or widen the sled.',
       Math.hypot(c.x, c.y) + r.value - R + sled.print.leastWall,
     )
+  const mostStep = r.value - 1
+  if (typed?.step !== undefined && step.value > mostStep)
+    cannot(
+      job,
+      step.path,
+      `${step.value} mm`,
+      `at most ${mostStep.toFixed(2)} mm behind a rim of radius ${r.value.toFixed(2)}`,
+      `The nearest that works is ${mostStep.toFixed(2)}; 1.2 is usual.`,
+      step.value - mostStep,
+    )
   const rest = { op: 'cut' as const, by: part.id, nest: words.nest, dimensions: [gap, r, step, behind, gasket] }
   const cup = rodItem(rest, `${part.id}/cup`, c, r.value, z0, z1)
   if (behind.value <= 0 || r.value - step.value < 1) return [cup]

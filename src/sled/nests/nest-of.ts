@@ -1,6 +1,6 @@
 import type { PlanItem } from '../../../geometry/plan/plan.ts'
 import type { Part } from '../../resolve/assembly.ts'
-import { nestJob, type SledJob } from '../job.ts'
+import { type NestJob, nestJob, type SledJob } from '../job.ts'
 import { boardShelf } from './board-shelf.ts'
 import { cellCradle } from './cell-cradle.ts'
 import { roundPocket } from './cell-pocket.ts'
@@ -8,6 +8,13 @@ import { contactNest } from './contact-nest.ts'
 import { connectorCup, endCup, ownEnd, speakerCup } from './end-cup.ts'
 import { sectorRecess } from './sector-recess.ts'
 import { serviceFace } from './service-face.ts'
+
+/** Whether a part lies in a round pocket or cradle, whose radius may be typed. */
+export function isPocket(job: NestJob): boolean {
+  const { part } = job
+  const sector = part.bodies[0]?.shape.kind === 'sector'
+  return !part.contact && !sector && part.extent.round && ownEnd(job) === undefined
+}
 
 /** Each part brings its own nest: by its kind, its shape, where it lies, and what was typed for it. */
 export function nestOf(sled: SledJob, part: Part): PlanItem[] {

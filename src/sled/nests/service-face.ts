@@ -9,6 +9,8 @@ import { openSide } from './round-nest.ts'
 /** A charge port or kill switch looks out of an end through a panel: its thickness and hole, mm; common practice, no source. */
 const usualPanel = 2
 const holeLess = 2
+/** Nothing looks out of a smaller hole, mm. */
+const leastHole = 1
 
 /**
  * A service face: at the sled's end a panel stays with a hole for the port's thread or the switch's lever; behind it
@@ -41,6 +43,15 @@ export function serviceFace(job: NestJob, end: 'rear' | 'blade'): PlanItem[] {
       `less than the body's room, ${(2 * room.value).toFixed(2)} mm`,
       'The panel must stop the body.',
       hole.value - 2 * room.value,
+    )
+  if (hole.value < leastHole)
+    cannot(
+      job,
+      hole.path,
+      `${hole.value} mm`,
+      `at least ${leastHole} mm`,
+      `Type the width of the thread or lever that looks out; the nearest that works is ${leastHole}.`,
+      leastHole - hole.value,
     )
   const rest = { op: 'cut' as const, by: part.id, nest: 'service face', dimensions: [gap, room, panel, hole] }
   const c = { x: part.across.x.nominal, y: part.across.y.nominal }

@@ -3,7 +3,7 @@ import type { Body } from '../../body/body.ts'
 import { least, most, type Quantity } from '../../quantity/quantity.ts'
 import type { Assembly, Sled } from '../../resolve/assembly.ts'
 import { dimension } from '../dimensions.ts'
-import { beyond, drawnAt, outerRadius, type SledJob } from '../job.ts'
+import { beyond, cannot, drawnAt, outerRadius, type SledJob, tooShort } from '../job.ts'
 
 type WindowInput = NonNullable<Sled['input']['windows']>[number]
 
@@ -17,8 +17,21 @@ export function windowItems(job: SledJob): PlanItem[] {
   return (sled.input.windows ?? []).flatMap((w) => {
     const found = w.for === undefined ? undefined : target(assembly, w.for)
     const made = found || w.for === undefined ? item(assembly, sled, w, found) : undefined
-    return made && beside(sled, made) ? [made] : []
+    if (!made || faulty(job, w, made)) return []
+    return beside(sled, made) ? [made] : []
   })
+}
+
+/** A window of no width or no length. */
+function faulty(job: SledJob, w: WindowInput, { solid }: PlanItem): boolean {
+  const path = `sleds/${job.sled.id}/windows/${w.id}`
+  const { z0, z1 } = planSpan(solid)
+  if (tooShort(job, `${path}/to`, z0, z1)) return true
+  const least = 0.1
+  if (solid.shape !== 'box' || solid.width >= least) return false
+  const hint = 'Leave the width out: it then follows what the window is for.'
+  cannot(job, `${path}/width`, `${solid.width} mm`, `at least ${least} mm`, hint, least - solid.width)
+  return true
 }
 
 /** A window that the sled does not reach needs no cutting. */

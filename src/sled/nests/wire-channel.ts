@@ -5,7 +5,7 @@ import type { Assembly, Sled } from '../../resolve/assembly.ts'
 import { along, type Way, wayFor } from '../channel-way.ts'
 import { contentRegions } from '../contents.ts'
 import { derived, dimension } from '../dimensions.ts'
-import { beyond, drawnAt, nestJob, type SledJob } from '../job.ts'
+import { beyond, drawnAt, nestJob, type SledJob, tooShort } from '../job.ts'
 import { ownEnd } from './end-cup.ts'
 
 type ChannelInput = NonNullable<Sled['input']['channels']>[number]
@@ -14,7 +14,7 @@ type ChannelInput = NonNullable<Sled['input']['channels']>[number]
 export function wireChannels(job: SledJob, cuts: readonly PlanItem[]): PlanItem[] {
   const { assembly, sled } = job
   const typed = sled.input.channels ?? []
-  if (typed.length > 0) return typed.flatMap((c) => typedChannel(sled, c))
+  if (typed.length > 0) return typed.flatMap((c) => typedChannel(job, c))
   const width = widthNeeded(assembly, sled)
   if (width <= 0) return []
   const { z0, z1 } = stretch(job)
@@ -60,7 +60,8 @@ function stretch(job: SledJob): { z0: number; z1: number } {
   return { z0, z1 }
 }
 
-function typedChannel(sled: Sled, c: ChannelInput): PlanItem[] {
+function typedChannel(job: SledJob, c: ChannelInput): PlanItem[] {
+  const { sled } = job
   const path = (field: string) => `sleds/${sled.id}/channels/${c.id}/${field}`
   const width = dimension('channel width', c.width, 4, path('width'), 'common practice, no source')
   const R = Math.min(...sled.pieces.map((p) => p.radius))
@@ -77,13 +78,15 @@ function typedChannel(sled: Sled, c: ChannelInput): PlanItem[] {
     z0: drawnAt(sled, 'channels', c.id, 'from') ?? sled.ends.rear.nominal - beyond,
     z1: drawnAt(sled, 'channels', c.id, 'to') ?? sled.ends.blade.nominal + beyond,
   }
+  if (tooShort(job, path('to'), span.z0, span.z1)) return []
+  const theta = dimension('channel angle', c.theta, c.theta, path('theta'), 'typed', '°')
   return channelItems(
     sled,
     c.id,
     { style: c.open ? 'groove' : 'round', theta: c.theta, r: r.value },
     width.value,
     span,
-    [width, r],
+    [width, theta, r],
   )
 }
 
