@@ -33,6 +33,7 @@ const calls: WorkCalls = {
   make: (...a) => job.make(...a),
   read: (...a) => job.read(...a),
   dimensions: (...a) => job.dimensions(...a),
+  compare: (...a) => job.compare(...a),
   settings: (...a) => job.settings(...a),
   choices: () => job.choices(),
   grow: (...a) => quick.grow(...a),

@@ -2,6 +2,7 @@ import type { Finding, NotChecked } from '../checks/finding.ts'
 import { overall, type Verdict } from '../checks/verdict.ts'
 import { type Answer, answer } from '../job/answer.ts'
 import { soFar } from '../job/so-far.ts'
+import { type Comparison, compare } from '../papers/compare.ts'
 import { type CrossSectionView, crossSectionView } from '../papers/cross-section.ts'
 import { dimensionsOf } from '../papers/dimensions.ts'
 import type { InsertionWay } from '../papers/insertion-way.ts'
@@ -141,6 +142,15 @@ export class JobBench {
     if (!answered.ok) return answered
     const { assembly } = answered.value
     return good({ settings: settingsOf(assembly), printing: printFiguresOf(assembly) })
+  }
+
+  /** What differs between two jobs, and what came of it. Fails with what is wrong in either. */
+  async compare(before: Project, after: Project): Promise<Outcome<Comparison>> {
+    const was = await this.#answer(soFar(before).project)
+    if (!was.ok) return was
+    const is = await this.#answer(soFar(after).project)
+    if (!is.ok) return is
+    return good(compare({ ...was.value, project: before }, { ...is.value, project: after }))
   }
 
   /** A project from the text of a file. */

@@ -4,8 +4,5 @@ import type { LinkBench } from './link-bench.ts'
 
 /** All calls of the page's worker: the quick check's, and those of a full job. */
 export type WorkCalls = Pick<Bench, 'check' | 'draw' | 'solid' | 'file' | 'grow'> &
-  Pick<
-    JobBench,
-    'judge' | 'look' | 'build' | 'solids' | 'ways' | 'make' | 'read' | 'choices' | 'dimensions' | 'settings'
-  > &
+  Pick<JobBench, keyof JobBench> &
   Pick<LinkBench, 'link' | 'unlink'>

@@ -15,6 +15,8 @@ export interface FindingRowProps {
 /** One finding: a line to compare by, and opened, all that a doubter wants to know. */
 export function FindingRow({ finding, scale, open, onToggle, actions }: FindingRowProps) {
   const body = `finding-${finding.id.replace(/[^\w-]/g, '-')}`
+  // A way in says so in its title.
+  const state = finding.state === 'every state' || finding.check === 'way-in' ? undefined : finding.state
   return (
     <li className={`finding finding-${finding.status}`} data-open={open || undefined} data-finding={finding.id}>
       <h3 className="finding-head">
@@ -22,8 +24,9 @@ export function FindingRow({ finding, scale, open, onToggle, actions }: FindingR
           <VerdictMark status={finding.status} />
           <span className="finding-title">
             {finding.title}
-            <span className={finding.status === 'clear' ? 'unseen' : 'finding-sub'}>
+            <span className={finding.status === 'clear' && !state ? 'unseen' : 'finding-sub'}>
               {statusWords[finding.status]}
+              {state && ` · ${state}`}
               {finding.probability !== undefined && ` · ${percent(finding.probability)} likely to hold`}
             </span>
           </span>

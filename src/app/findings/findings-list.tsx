@@ -1,5 +1,5 @@
 import './findings.css'
-import { useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import type { Finding, NotChecked } from '../../checks/finding.ts'
 import { VerdictMark } from '../verdict/verdict-mark.tsx'
 import { FindingRow } from './finding-row.tsx'
@@ -15,6 +15,8 @@ export interface FindingsListProps {
   readonly selected: string | undefined
   readonly onSelect: (id: string | undefined) => void
   readonly actions: FindingActions
+  /** What stands in the head beside the title. */
+  readonly tools?: ReactNode
 }
 
 /** Clear with so much to spare, mm, a finding may wait behind a button; so many are shown in any case. */
@@ -24,7 +26,7 @@ const roomy = (f: Finding): boolean => f.status === 'clear' && f.unit === 'mm' &
 
 /** All findings, tightest first, on one scale; what could not be checked; what was taken for granted. */
 export function FindingsList(props: FindingsListProps) {
-  const { findings, notChecked, assumptions, selected, onSelect, actions } = props
+  const { findings, notChecked, assumptions, selected, onSelect, actions, tools } = props
   const [all, setAll] = useState(false)
   const shown = findings.filter((f, i) => all || f.id === selected || i < least || !roomy(f))
   const lengths = marginScale(findings.filter((f) => f.unit === 'mm'))
@@ -35,6 +37,7 @@ export function FindingsList(props: FindingsListProps) {
         <p className="small soft">
           {findings.length} checked{notChecked.length > 0 && `, ${notChecked.length} not`}; the tightest first
         </p>
+        {tools && <div className="panel-tool">{tools}</div>}
       </div>
       <p className="finding-columns small soft" aria-hidden="true">
         <span>left, mm</span>

@@ -14,9 +14,10 @@ export interface FindingActions {
 export function FixLine({ fix, actions }: { readonly fix: Fix; readonly actions: FindingActions }) {
   const apply = actions.apply(fix)
   const field = apply ? undefined : actions.goTo(fix.path)
+  const text = fix.text.replace(fix.path.replaceAll('/', ' › '), actions.placeName(fix.path))
   return (
     <>
-      {fix.text.replace(fix.path.replaceAll('/', ' › '), actions.placeName(fix.path))}{' '}
+      {text}{' '}
       {apply && (
         <button type="button" className="button button-small" onClick={apply}>
           Apply
@@ -24,7 +25,14 @@ export function FixLine({ fix, actions }: { readonly fix: Fix; readonly actions:
       )}
       {field && (
         <button type="button" className="button button-plain" onClick={field.go}>
-          Go to {field.label}
+          Go to{' '}
+          {text.includes(field.label) ? (
+            <>
+              field<span className="unseen">: {field.label}</span>
+            </>
+          ) : (
+            field.label
+          )}
         </button>
       )}
     </>

@@ -17,7 +17,9 @@ export function StepPanel({ step }: { readonly step: StepName }) {
     <section className="work-step" aria-labelledby="step-title">
       <h2 id="step-title">{stepWords[step]}</h2>
       <Suspense fallback={<p className="small soft">Fetching the fields …</p>}>
-        <Panel />
+        <div data-step={step}>
+          <Panel />
+        </div>
       </Suspense>
     </section>
   )

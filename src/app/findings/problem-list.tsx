@@ -1,0 +1,42 @@
+import type { Problem } from '../../problem/problem.ts'
+import { capital } from '../sheet/numbers.ts'
+import type { FindingActions } from './fix-line.tsx'
+
+export interface ProblemListProps {
+  readonly title: string
+  readonly tone: 'fault' | 'question'
+  readonly problems: readonly Problem[]
+  readonly actions: FindingActions
+}
+
+/** What is wrong with the entries, or looks like a slip: where, what was got, what is allowed, what would help. */
+export function ProblemList({ title, tone, problems, actions }: ProblemListProps) {
+  if (problems.length === 0) return undefined
+  return (
+    <section className={`problems problems-${tone}`} aria-label={title}>
+      <h3>{title}</h3>
+      <ul>
+        {problems.map((p) => {
+          const field = actions.goTo(p.path)
+          return (
+            <li key={`${p.code} ${p.path} ${p.got}`}>
+              <b>{capital(actions.placeName(p.path))}</b>: {gotWords(p)} {p.hint}{' '}
+              {field && (
+                <button type="button" className="button button-plain" onClick={field.go}>
+                  Go to field
+                  <span className="unseen"> {field.label}</span>
+                </button>
+              )}
+            </li>
+          )
+        })}
+      </ul>
+    </section>
+  )
+}
+
+/** What was found and what is allowed, where both say something. */
+function gotWords({ got, limit, code }: Problem): string {
+  if (code === 'missing' || got === '') return limit === '' ? '' : `${limit} is missing.`
+  return limit === '' ? `${got}.` : `${got}; allowed is ${limit}.`
+}
