@@ -1,3 +1,4 @@
+import { twiceArea } from './flat-triangles.ts'
 import { type Bounds, boundsOf, type Mesh, triangleCount, volume } from './mesh.ts'
 import { type ThicknessReport, thickness } from './thickness.ts'
 
@@ -92,23 +93,9 @@ function forEachEdge(m: Mesh, visit: (a: number, b: number) => void): void {
 /** Triangles whose area is nothing in float32 terms: their corners lie on one line. */
 function countFlat(m: Mesh): number {
   let flat = 0
-  const v = m.vertices
-  const corner = (i: number): [number, number, number] => [
-    v[3 * i] as number,
-    v[3 * i + 1] as number,
-    v[3 * i + 2] as number,
-  ]
-  for (let t = 0; t < m.triangles.length; t += 3) {
-    const [p, q, r] = [
-      corner(m.triangles[t] as number),
-      corner(m.triangles[t + 1] as number),
-      corner(m.triangles[t + 2] as number),
-    ]
-    const u = [q[0] - p[0], q[1] - p[1], q[2] - p[2]] as const
-    const w = [r[0] - p[0], r[1] - p[1], r[2] - p[2]] as const
-    const area = Math.hypot(u[1] * w[2] - u[2] * w[1], u[2] * w[0] - u[0] * w[2], u[0] * w[1] - u[1] * w[0]) / 2
-    if (!(area > 0)) flat++
-  }
+  const t = m.triangles
+  for (let i = 0; i < t.length; i += 3)
+    if (!(twiceArea(m.vertices, [t[i] as number, t[i + 1] as number, t[i + 2] as number]) > 0)) flat++
   return flat
 }
 
