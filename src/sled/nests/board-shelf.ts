@@ -70,7 +70,7 @@ function railsOf(job: NestJob, width: Dimension): [Dimension, Dimension] {
     ? dimension('relief', typed?.relief, usual.relief, job.path('relief'), source)
     : dimension('relief', undefined, 0, job.path('relief'), 'none')
   const [least, most] = [job.sled.print.bead ?? job.sled.print.leastWall, width.value / 2 - 0.5]
-  if (!asked || (rail.value >= least && rail.value <= most)) return [rail, relief]
+  if (!asked || (rail.value >= least - 1e-6 && rail.value <= most + 1e-6)) return [rail, relief]
   const nearest = rail.value < least ? least : most
   const limit = `${least} to ${most.toFixed(2)} mm, from one bead to half the shelf`
   const hint = `The nearest that works is ${nearest.toFixed(2)}; ${usual.rail} is usual.`

@@ -1,9 +1,22 @@
 import type { PlanItem } from '../../../geometry/plan/plan.ts'
+import type { Point } from '../../../geometry/region/point.ts'
 import { dimension } from '../dimensions.ts'
-import { beyond, cannot, type NestJob, outerRadius } from '../job.ts'
+import { beyond, cannot, drawnAt, innerRadius, type NestJob, outerRadius } from '../job.ts'
 import { blockFacing, rodItem, seenFacing } from '../round.ts'
 import { ejectionNotch } from './ejection-notch.ts'
 import { roundNest } from './round-nest.ts'
+
+/** Whether nothing leads into a closed pocket: no split across it, no end or side it breaks through, no bay above it. */
+function shutIn({ sled }: NestJob, c: Point, r: number, z0: number, z1: number): boolean {
+  const { construction, splits = [] } = sled.input
+  if (construction !== undefined && construction !== 'full-cage') return false
+  const across = splits.some((s) => {
+    const z = drawnAt(sled, 'splits', s.id, 'z')
+    return z !== undefined && z > z0 && z < z1
+  })
+  const inside = z0 > sled.ends.rear.nominal && z1 < sled.ends.blade.nominal
+  return !across && inside && Math.hypot(c.x, c.y) + r < innerRadius(sled, z0, z1)
+}
 
 /**
  * A round pocket along the axis, open to one side so that the part can be laid in. It reaches to the faces the
@@ -17,7 +30,18 @@ export function roundPocket(job: NestJob, nest: string): PlanItem[] {
   const rest = { op: 'cut' as const, by: part.id, nest, dimensions: [gap, radius, width, opening] }
   const pocket = rodItem(rest, `${part.id}/pocket`, c, radius.value, z0, z1)
   const notch = ejectionNotch(job, { c, z0, z1, gap, radius, opening })
-  if (width.value <= 0) return [pocket, ...notch]
+  if (width.value <= 0) {
+    if (shutIn(job, c, radius.value, z0, z1))
+      cannot(
+        job,
+        width.path,
+        '0 mm, closed all round',
+        'an opening, or a split across the pocket',
+        `As wide as the pocket, ${(2 * radius.value).toFixed(2)}, lets the part in.`,
+        2 * radius.value,
+      )
+    return [pocket, ...notch]
+  }
   const widest = 2 * radius.value
   if (width.value > widest + 0.001)
     cannot(
