@@ -26,7 +26,7 @@ export function JobsPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
     if (chosen) await openFile(desk, chosen)
   }
   return (
-    <CrashScreen rescue={() => ''}>
+    <CrashScreen>
       <div className="page">
         <header className="masthead">
           <h1>

@@ -23,7 +23,7 @@ const mostBytes = 16_000_000
 
 /** Paths of unknown fields in the files that were opened here, by job. */
 const notices = new Map<string, readonly string[]>()
-export const noticesOf = (id: string): readonly string[] => notices.get(id) ?? []
+export const noticesOf = (id: string | undefined): readonly string[] => notices.get(id ?? '') ?? []
 
 /** Opens a file as a job of its own and goes there; what is wrong with it is told instead, and nothing is kept. */
 export async function openFile(desk: Desk<WorkCalls>, { file, handle }: ChosenFile): Promise<void> {

@@ -4,6 +4,7 @@ import type { WorkCalls } from '../../worker/work-calls.ts'
 import { createJobStore, type JobStore } from '../work/job-store.ts'
 import { type Found, find } from './found.ts'
 import { Keeper } from './keeper.ts'
+import { noticesOf } from './open-file.ts'
 import { recover } from './recover.ts'
 import type { Route } from './route.ts'
 import { put, take } from './shelf.ts'
@@ -39,7 +40,7 @@ export function useFound(desk: Desk<WorkCalls>, route: Route): Opened | undefine
         const job = createJobStore(found.project, found.history)
         keeper = new Keeper(job, found.card, { put, take, tell }, placed)
         if (found.keep) void keeper.keepNow()
-        setOpened({ job, keeper, notices: found.notices ?? [] })
+        setOpened({ job, keeper, notices: found.notices ?? noticesOf(found.card?.id) })
       })
     return () => {
       wanted = false

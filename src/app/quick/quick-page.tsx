@@ -45,7 +45,7 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
     focusOn(firstField(name))
   }
   return (
-    <CrashScreen rescue={() => JSON.stringify(form, null, 2)}>
+    <CrashScreen what="my numbers" rescue={() => JSON.stringify(form, null, 2)}>
       <div className="page">
         <header className="masthead">
           <h1>

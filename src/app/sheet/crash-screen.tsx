@@ -1,9 +1,12 @@
 import { Component, type ReactNode } from 'react'
+import { saveFile } from './save-file.ts'
 
 interface Props {
   readonly children: ReactNode
-  /** What the person typed, to be kept before anything else. */
-  readonly rescue: () => string
+  /** What the person typed, to be kept before anything else, where there is any. */
+  readonly rescue?: () => string
+  /** What that is called: my job, or my numbers. */
+  readonly what?: string
 }
 
 /** A fault of the program. What was typed comes first; loading the page anew comes second. */
@@ -16,21 +19,29 @@ export class CrashScreen extends Component<Props, { readonly fault: string | und
 
   override render() {
     if (this.state.fault === undefined) return this.props.children
+    const { rescue, what } = this.props
     return (
       <main className="crash">
         <h1>This page has failed</h1>
-        <p>Your numbers are safe to copy from here:</p>
-        <textarea
-          className="field-input number"
-          readOnly
-          rows={8}
-          aria-label="Your numbers"
-          value={this.props.rescue()}
-        />
-        <p className="small soft">What the program said: {this.state.fault}</p>
-        <button type="button" className="button button-strong" onClick={() => location.reload()}>
+        {rescue && (
+          <button
+            type="button"
+            className="button button-strong"
+            onClick={() => saveFile('rescued.json', new TextEncoder().encode(rescue()))}
+          >
+            Save {what}
+          </button>
+        )}
+        <button type="button" className="button" onClick={() => location.reload()}>
           Load the page anew
         </button>
+        <p className="small soft">What the program said: {this.state.fault}</p>
+        {rescue && (
+          <label>
+            The same as text, to copy:
+            <textarea className="field-input number" readOnly rows={8} value={rescue()} />
+          </label>
+        )}
       </main>
     )
   }

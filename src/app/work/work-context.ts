@@ -14,7 +14,8 @@ export interface Work {
   readonly job: JobStore
   readonly view: ViewStore
   readonly desk: Desk<WorkCalls>
-  readonly judged: Judged
+  /** With a way to ask for it again. */
+  readonly judged: Judged & { readonly retry: () => void }
   readonly theme: Theme
 }
 

@@ -3,12 +3,15 @@ import { useMemo, useState } from 'react'
 import { useStore } from 'zustand'
 import type { Desk } from '../../worker/desk.ts'
 import type { WorkCalls } from '../../worker/work-calls.ts'
+import { fileText } from '../keeping/save-job.ts'
 import { CrashScreen } from '../sheet/crash-screen.tsx'
+import { PanelGuard } from '../sheet/panel-guard.tsx'
 import { useTheme } from '../theme/theme.ts'
 import { FindingsPanel } from './findings-panel.tsx'
 import type { JobStore } from './job-store.ts'
 import { SolidCorner } from './solid-corner.tsx'
 import { StepPanel } from './step-panel.tsx'
+import { stepWords } from './step-words.ts'
 import { Strips } from './strips.tsx'
 import { useJudged } from './use-judged.ts'
 import { createViewStore } from './view-store.ts'
@@ -28,16 +31,24 @@ export default function WorkPage({ desk, job }: WorkPageProps) {
   const work = useMemo(() => ({ job, view, desk, judged, theme }), [job, view, desk, judged, theme])
   const step = useStore(view, (v) => v.step)
   return (
-    <CrashScreen rescue={() => JSON.stringify(job.get(), null, 2)}>
+    <CrashScreen what="my job" rescue={() => fileText(job.get())}>
       <WorkContext value={work}>
         <div className="page work">
           <WorkHead theme={theme} onTheme={choose} />
           <main className="work-table">
-            <Strips />
+            <PanelGuard what="The strips" of={judged.report}>
+              <Strips />
+            </PanelGuard>
             <div className="work-lower">
-              <StepPanel key={step} step={step} />
-              <FindingsPanel />
-              <SolidCorner />
+              <PanelGuard key={step} what={stepWords[step]} of={judged.report}>
+                <StepPanel step={step} />
+              </PanelGuard>
+              <PanelGuard what="The list of findings" of={judged.report}>
+                <FindingsPanel />
+              </PanelGuard>
+              <PanelGuard what="The solid" of={judged.report}>
+                <SolidCorner />
+              </PanelGuard>
             </div>
           </main>
         </div>
