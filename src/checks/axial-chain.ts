@@ -76,6 +76,7 @@ function judged(world: World, chain: Chain): Result[] {
   const practice = world.assembly.thresholds.preload.source
   return [
     linked(
+      world,
       chain,
       'longest',
       sub(spare, solid),
@@ -85,6 +86,7 @@ function judged(world: World, chain: Chain): Result[] {
       'a contact compressed solid bends or pushes the sled apart',
     ),
     linked(
+      world,
       chain,
       'shortest',
       sub(sub(free, preload), spare),
@@ -97,6 +99,7 @@ function judged(world: World, chain: Chain): Result[] {
 }
 
 function linked(
+  world: World,
   chain: Chain,
   which: 'longest' | 'shortest',
   margin: Quantity,
@@ -131,7 +134,10 @@ function linked(
     fix:
       margins.worst >= 0
         ? []
-        : [...faceMoved(base, which === 'longest' ? lack : -lack, towards), ...reading({ contributions, margins })],
+        : [
+            ...faceMoved(base, which === 'longest' ? lack : -lack, towards),
+            ...reading(world, { contributions, margins }),
+          ],
   })
 }
 

@@ -1,3 +1,4 @@
+import { placeWords } from '../project/place-words.ts'
 import type { Sled } from '../resolve/assembly.ts'
 import { type Finding, finding } from './finding.ts'
 import type { Check, World } from './world.ts'
@@ -11,11 +12,16 @@ export const buildable: Check = {
 }
 
 function faults(world: World, sled: Sled): Finding[] {
-  return (world.faults.get(sled.id) ?? []).map(({ problem, lack }, i) =>
+  const all = world.faults.get(sled.id) ?? []
+  // Both pieces beside a split say the same of it.
+  const own = all.filter(
+    ({ problem: p }, i) => all.findIndex((o) => o.problem.path === p.path && o.problem.got === p.got) === i,
+  )
+  return own.map(({ problem, lack }, i) =>
     finding({
       id: `buildable:${sled.id}:${i}`,
       check: 'buildable',
-      title: `${sled.name} cannot be built: ${problem.path.split('/').slice(2).join(' › ')}`,
+      title: `${sled.name} cannot be built: ${placeWords(world.assembly.project, problem.path)}`,
       value: -lack,
       limit: 0,
       unit: 'mm',

@@ -30,7 +30,7 @@ export function contactRoom(world: World, sled: Sled, contact: Part): Finding[] 
       state: 'every state',
       why: `${contact.name} to the wall of the pocket: ${mm(t.nominal.hi)} mm as measured, ${mm(t.margins.worst)} at the worst; it must go in.`,
       source: `print error: ${sled.print.source}`,
-      fix: t.margins.worst >= 0 ? [] : [narrower(contact, -t.margins.worst), ...reading(t)],
+      fix: t.margins.worst >= 0 ? [] : [narrower(contact, -t.margins.worst), ...reading(world, t)],
     }),
   ]
 }

@@ -85,7 +85,7 @@ function judged(world: World, fitting: Fitting): Finding[] {
         state: 'closed',
         why: `${gapReason(t)}${windowText(t.pair.b)}`,
         source: `least gap to fitted parts: ${limit.source}`,
-        fix: t.margins.worst >= 0 ? [] : [...apart(world, sled, fitting, t), ...reading(t)],
+        fix: t.margins.worst >= 0 ? [] : [...apart(world, sled, fitting, t), ...reading(world, t)],
       }),
     ]
   })

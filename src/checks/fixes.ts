@@ -1,4 +1,5 @@
-import type { Fix } from './finding.ts'
+import { placeWords } from '../project/place-words.ts'
+import type { Fix, Where } from './finding.ts'
 import { alongFixes } from './fix-along.ts'
 import { moveFix } from './fix-move.ts'
 import { narrower } from './fix-outside.ts'
@@ -10,16 +11,19 @@ import type { World } from './world.ts'
 /** What would make a gap hold: the change with its number, then the reading that would tell. Nothing where it holds. */
 export function gapFixes(world: World, t: Tightest, of: string): Fix[] {
   if (t.margins.worst >= 0) return []
-  return [...change(world, t, of), ...reading(t)]
+  return [...change(world, t, of), ...reading(world, t)]
 }
 
 /** The measurement that takes most doubt away, where measuring can decide it at all. */
-export function reading(t: Pick<Tightest, 'contributions' | 'margins'>): Fix[] {
+export function reading(world: World, t: Pick<Tightest, 'contributions' | 'margins'>): Fix[] {
   const next = measureNext(t)
-  return next && t.margins.best >= 0 ? [{ text: `Measure ${spoken(next)}: it moves this most.`, path: next }] : []
+  return next && t.margins.best >= 0
+    ? [{ text: `Measure the ${named(world, next)}: it moves this most.`, path: next }]
+    : []
 }
 
-export const spoken = (path: string): string => path.replaceAll('/', ' › ')
+/** A path in the project's own words. */
+export const named = (world: World, path: string): string => placeWords(world.assembly.project, path)
 
 function change(world: World, t: Tightest, of: string): Fix[] {
   const { assembly } = world
@@ -27,9 +31,15 @@ function change(world: World, t: Tightest, of: string): Fix[] {
   if (sled) {
     const intrusion = assembly.intrusions.some((i) => i.body.id === t.pair.b.id)
     if (intrusion) return [...windowFix(world, sled.id, t.pair.b.of, t.pair.b.name, t), ...tipFix(t)]
-    return [...narrower(sled, t.at, -t.margins.worst), ...alongFixes(world, sled, t)]
+    return [...narrower(sled, metOn(t), -t.margins.worst), ...alongFixes(world, sled, t)]
   }
   return [...tipFix(t), ...partFixes(world, t, of)]
+}
+
+/** The place on the sled itself: on its way in it meets something far from where it will stand. */
+function metOn({ pair, at }: Tightest): Where {
+  const s = pair.a.shape
+  return pair.way === undefined || s.kind === 'pin' ? at : { ...at, z: (s.z0.nominal + s.z1.nominal) / 2 }
 }
 
 /** A window for what sticks in, or a wider one where there is one already. */

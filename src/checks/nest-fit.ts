@@ -68,7 +68,7 @@ function judged(world: World, sledId: string, part: Part): Finding {
               path: gap.path,
               value: works,
             },
-            ...reading({ contributions, margins }),
+            ...reading(world, { contributions, margins }),
           ],
   })
 }

@@ -42,7 +42,7 @@ function pairs(world: World, sled: Sled): Finding[] {
           title: `${a.name} beside ${b.name}`,
           limit: limit.value,
           source: `least gap between parts: ${limit.source}`,
-          fix: t.margins.worst >= 0 ? [] : [...apart(world, sled, t, a, b), ...reading(t)],
+          fix: t.margins.worst >= 0 ? [] : [...apart(world, sled, t, a, b), ...reading(world, t)],
         }),
       ]
     }),
@@ -80,7 +80,7 @@ function inside(world: World, sled: Sled): Finding[] {
         fix:
           t.margins.worst >= 0
             ? []
-            : [...moveFix(world, sled, part, demands), ...holding(sled, part, t.at.z, need / 2), ...reading(t)],
+            : [...moveFix(world, sled, part, demands), ...holding(sled, part, t.at.z, need / 2), ...reading(world, t)],
       }),
     ]
   })
@@ -120,7 +120,7 @@ function along(world: World, sled: Sled): Finding[] {
           source: 'a part that stands out of the sled is not carried by it',
           fix: [
             ...farther(sled, path, path === 'from' ? margins.worst : -margins.worst),
-            ...reading({ contributions, margins }),
+            ...reading(world, { contributions, margins }),
           ],
         }),
       ]

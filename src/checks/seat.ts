@@ -35,12 +35,12 @@ function judged(world: World, sled: Sled, s: SeatInput, i: number): Result[] {
         hint: 'Name the step as sections/<section>/<step>.',
       },
     ]
-  if (s.face === 'around') return around(sled, s, step, id)
+  if (s.face === 'around') return around(world, sled, s, step, id)
   return [face(world, sled, s, step, id)]
 }
 
 /** A ring in its bore: bore less ring, on the diameter, against what the fit class allows. */
-function around(sled: Sled, s: SeatInput, step: Step, id: string): Result[] {
+function around(world: World, sled: Sled, s: SeatInput, step: Step, id: string): Result[] {
   const radius =
     s.ring === undefined
       ? Math.max(...sled.pieces.map((p) => p.radius))
@@ -68,6 +68,7 @@ function around(sled: Sled, s: SeatInput, step: Step, id: string): Result[] {
   const allowed = fit === 'press' || fit === 'snug' ? sled.print.fit.press.min : 0
   return [
     built(
+      world,
       sled,
       step,
       id,
@@ -100,6 +101,7 @@ function face(world: World, sled: Sled, s: SeatInput, step: Step, id: string): F
   const shift = world.assembly.thresholds['seat-shift']
   // Too far short is as wrong as too far in: judged is the side that is nearer to its end.
   return built(
+    world,
     sled,
     step,
     id,
@@ -120,6 +122,7 @@ function endFix(sled: Sled, field: 'from' | 'to', by: number): Fix[] {
 }
 
 function built(
+  world: World,
   sled: Sled,
   step: Step,
   id: string,
@@ -147,6 +150,6 @@ function built(
     state: 'every state',
     why: `${why}; ${mm(margins.worst + allowed)} at the worst, ${mm(margins.worst)} to ${mm(margins.best)} is left.`,
     source,
-    fix: margins.worst >= 0 ? [] : [...change(-margins.worst), ...reading({ contributions, margins })],
+    fix: margins.worst >= 0 ? [] : [...change(-margins.worst), ...reading(world, { contributions, margins })],
   })
 }

@@ -28,7 +28,9 @@ type Channel = PlanItem & { readonly solid: Extract<PlanItem['solid'], { shape: 
 
 function channels(world: World, sled: Sled): Channel[] {
   const items = world.plans.get(sled.id)?.bodies.flatMap((b) => b.items) ?? []
-  return items.filter((x): x is Channel => x.nest === 'wire channel' && x.solid.shape === 'cylinder')
+  const own = items.filter((x): x is Channel => x.nest === 'wire channel' && x.solid.shape === 'cylinder')
+  // A sled printed in pieces has one channel through all of them.
+  return own.filter((x, i) => own.findIndex((o) => o.id === x.id) === i)
 }
 
 function bundleFits(world: World, sled: Sled, c: Channel): Finding[] {
@@ -68,7 +70,7 @@ function bundleFits(world: World, sled: Sled, c: Channel): Finding[] {
                 path: `${c.id}/width`,
                 value: Math.ceil((width - margins.worst) * 20) / 20,
               },
-              ...reading({ contributions, margins }),
+              ...reading(world, { contributions, margins }),
             ],
     }),
   ]

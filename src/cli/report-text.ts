@@ -1,4 +1,3 @@
-import { spoken } from '../checks/fixes.ts'
 import type { Report, ReportFinding, ReportNotChecked, ReportTightest } from '../job/report.ts'
 import { hanging, labelled, lines, wrap } from './columns.ts'
 import type { Io } from './io.ts'
@@ -9,6 +8,8 @@ import { problemLines } from './problems-text.ts'
 export interface ReportTextOptions extends Pick<Io, 'width' | 'colour'> {
   /** Reasons of what is clear, too. */
   readonly full: boolean
+  /** A path of the project in words. */
+  readonly named: (path: string) => string
 }
 
 /** Columns before a finding's title: status, three margins, place. */
@@ -48,7 +49,7 @@ export function reportText(report: Report, options: ReportTextOptions): string {
 }
 
 /** The verdict alone, for a command that does more than judge: what keeps it from being clear, and nothing else. */
-export function summaryText(report: Report, options: Omit<ReportTextOptions, 'full'>): string {
+export function summaryText(report: Report, options: Omit<ReportTextOptions, 'full' | 'named'>): string {
   const open = report.findings.filter((f) => f.status === 'clash' || f.status === 'unsure').slice(1)
   return lines([
     ...verdictLines(report, options),
@@ -57,7 +58,7 @@ export function summaryText(report: Report, options: Omit<ReportTextOptions, 'fu
   ])
 }
 
-function verdictLines(report: Report, { width, colour }: Omit<ReportTextOptions, 'full'>): string[] {
+function verdictLines(report: Report, { width, colour }: Omit<ReportTextOptions, 'full' | 'named'>): string[] {
   const word = report.verdict.toUpperCase()
   const [first = '', ...rest] = hanging(`${word}  `, verdictText(report), width)
   return [first.replace(word, paint(word, report.verdict, colour)), ...rest]
@@ -128,7 +129,7 @@ function headLines(f: ReportFinding, { width, colour }: ReportTextOptions): stri
   return [first.replace(status, paint(status, f.status as Look, colour)), ...rest]
 }
 
-function detailLines(f: ReportFinding, { width }: ReportTextOptions): string[] {
+function detailLines(f: ReportFinding, { width, named }: ReportTextOptions): string[] {
   const row = (name: string, text: string | undefined) =>
     text === undefined || text === '' ? [] : labelled(name, text, indent, label, width)
   return [
@@ -138,7 +139,7 @@ function detailLines(f: ReportFinding, { width }: ReportTextOptions): string[] {
       'chance',
       f.probability === null || f.margin.worst >= 0 ? undefined : `${percent(f.probability)} that it holds`,
     ),
-    ...row('doubt', doubtText(f)),
+    ...row('doubt', doubtText(f, named)),
     ...row('limit', f.source),
     ...row('state', f.state === 'every state' ? undefined : f.state),
     '',
@@ -146,18 +147,18 @@ function detailLines(f: ReportFinding, { width }: ReportTextOptions): string[] {
 }
 
 /** Where the spread comes from, largest share first, and whether measuring settles it. */
-function doubtText(f: ReportFinding): string | undefined {
+function doubtText(f: ReportFinding, inWords: ReportTextOptions['named']): string | undefined {
   const named = f.contributors.filter((c) => c.share >= 0.005).slice(0, mostNamed)
   if (named.length === 0) return undefined
   const kinds = { unknown: 'a reading settles it', varies: 'varies by itself' }
   return named
     .map((c) => {
       const assumed = c.source === 'assumed' ? ', assumed' : ''
-      return `${percent(c.share)} ${spoken(c.path)} (${kinds[c.kind]}${assumed})`
+      return `${percent(c.share)} ${inWords(c.path)} (${kinds[c.kind]}${assumed})`
     })
     .join('; ')
 }
 
-function notCheckedLines(n: ReportNotChecked, { width }: ReportTextOptions): string[] {
-  return [...hanging('  · ', n.title, width), ...labelled('', `${spoken(n.path)}: ${n.hint}`, 4, 0, width)]
+function notCheckedLines(n: ReportNotChecked, { width, named }: ReportTextOptions): string[] {
+  return [...hanging('  · ', n.title, width), ...labelled('', `${named(n.path)}: ${n.hint}`, 4, 0, width)]
 }

@@ -1,6 +1,7 @@
 import type { Body } from '../body/body.ts'
 import type { Problem } from '../problem/problem.ts'
 import type { PartInput } from '../project/schema/part.ts'
+import type { Project } from '../project/schema/project.ts'
 import type { SledInput } from '../project/schema/sled.ts'
 import type { Quantity } from '../quantity/quantity.ts'
 import type { Across } from './across.ts'
@@ -28,6 +29,8 @@ export interface Assembly {
   readonly states: readonly State[]
   readonly wires: readonly Bundle[]
   readonly thresholds: Thresholds
+  /** What was typed: names for places, and the fields that a fix changes. */
+  readonly project: Project
   /** Entries that look like a slip: questions to the person, not refusals. */
   readonly questions: readonly Problem[]
   readonly missing: readonly Missing[]

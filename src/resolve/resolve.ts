@@ -74,6 +74,7 @@ export function resolve(written: Project, presets: Presets, hiltId?: string): Ou
     states,
     wires,
     thresholds: ctx.thresholds,
+    project,
     questions: unique(ctx.questions),
     missing: ctx.missing,
     assumptions: ctx.assumptions,

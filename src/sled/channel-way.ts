@@ -14,6 +14,8 @@ export interface Way {
   readonly style: 'round' | 'groove' | 'merged'
   readonly theta: number
   readonly r: number
+  /** Whether it is open to the outside: a groove, or what would leave less than a wall there. */
+  readonly open: boolean
   /** Nests it opens into, because no wall would be left to them. */
   readonly into?: readonly Joint[]
 }
@@ -54,10 +56,11 @@ export const wayFor: (ask: WayAsk) => Way = remember(
 function search(ask: WayAsk): Way {
   const way = straight(ask)
   const c = polar(way.r, way.theta)
-  return { ...way, into: joints(ask, way.style === 'merged' ? [...ask.cuts, ...ask.mayOpen] : ask.mayOpen, c) }
+  const open = way.style === 'groove' || way.r + ask.width / 2 > ask.R - ask.wall + 1e-6
+  return { ...way, open, into: joints(ask, way.style === 'merged' ? [...ask.cuts, ...ask.mayOpen] : ask.mayOpen, c) }
 }
 
-function straight(ask: WayAsk): Omit<Way, 'into'> {
+function straight(ask: WayAsk): Omit<Way, 'into' | 'open'> {
   const { R, width, wall } = ask
   const pockets = ask.cuts.flatMap((c) => sectionOf(c.solid) ?? [])
   const walled = widestChannel(R, pockets, wall, width / 2)

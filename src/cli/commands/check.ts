@@ -2,6 +2,7 @@ import { type Answer, answer } from '../../job/answer.ts'
 import { type Report, reportOf } from '../../job/report.ts'
 import { loadPresets } from '../../presets/presets.ts'
 import { good, type Outcome, type Problem } from '../../problem/problem.ts'
+import { placeWords } from '../../project/place-words.ts'
 import type { Project } from '../../project/schema/project.ts'
 import { exit } from '../exit.ts'
 import { readInput } from '../input.ts'
@@ -43,11 +44,16 @@ export async function judge(path: string, options: JobOptions, io: Io): Promise<
 export async function check(path: string, options: CheckOptions, io: Io): Promise<number> {
   const judged = await judge(path, options, io)
   if (!judged.ok) return refuse(judged, path, options.json === true, io)
-  const { report } = judged.value
+  const { report, project } = judged.value
   io.out(
     options.json
       ? `${JSON.stringify(report, null, 2)}\n`
-      : reportText(report, { width: io.width, colour: io.colour, full: options.full === true }),
+      : reportText(report, {
+          width: io.width,
+          colour: io.colour,
+          full: options.full === true,
+          named: (p) => placeWords(project, p),
+        }),
   )
   return exit[report.verdict]
 }

@@ -80,20 +80,17 @@ function typedChannel(job: SledJob, c: ChannelInput): PlanItem[] {
   }
   if (tooShort(job, path('to'), span.z0, span.z1)) return []
   const theta = dimension('channel angle', c.theta, c.theta, path('theta'), 'typed', '°')
-  return channelItems(
-    sled,
-    c.id,
-    { style: c.open ? 'groove' : 'round', theta: c.theta, r: r.value },
-    width.value,
-    span,
-    [width, theta, r],
-  )
+  return channelItems(sled, c.id, { open: c.open ?? false, theta: c.theta, r: r.value }, width.value, span, [
+    width,
+    theta,
+    r,
+  ])
 }
 
 function channelItems(
   sled: Sled,
   id: string,
-  way: Way,
+  way: Omit<Way, 'style'>,
   width: number,
   span: { z0: number; z1: number },
   dimensions: readonly Dimension[],
@@ -106,10 +103,11 @@ function channelItems(
     id: own,
     solid: { shape: 'cylinder', x: c.x, y: c.y, ...span, r0: width / 2, r1: width / 2 },
   }
-  const mouth: PlanItem[] =
-    way.style === 'groove'
-      ? [{ ...base, id: `${own}/mouth`, solid: slot(c, polar(way.r + width + beyond, way.theta), width, span) }]
-      : []
+  // Past the widest piece, so that no skin is left where the body is stepped.
+  const outside = Math.max(...sled.pieces.map((p) => p.radius), way.r) + width / 2 + beyond
+  const mouth: PlanItem[] = way.open
+    ? [{ ...base, id: `${own}/mouth`, solid: slot(c, polar(outside, way.theta), width, span) }]
+    : []
   const opened = (way.into ?? []).flatMap(({ at, z0, z1 }, i): PlanItem[] => {
     const [dx, dy] = [at.x - c.x, at.y - c.y]
     const d = Math.hypot(dx, dy)

@@ -65,7 +65,7 @@ const expected: Readonly<Record<string, readonly [code: string, path: string]>> 
   'thin-wall.json': ['suspicious', 'sections/body/bore/main/diameter'],
   'too-large-number.txt': ['wrong-type', 'sections/body/length'],
   'truncated.txt': ['not-json', ''],
-  'two-open-steps.json': ['missing', 'sections/body/bore/1/length'],
+  'two-open-steps.json': ['missing', 'sections/body/bore/b/length'],
   'unknown-feature-host.json': ['unknown-reference', 'features/pin/on'],
   'unknown-hilt.json': ['unknown-reference', 'sections/neck/hilt'],
   'unknown-joint-section.json': ['unknown-reference', 'joints/j/blade'],

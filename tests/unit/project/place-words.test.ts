@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { demos } from '../../../src/job/demos/index.ts'
-import { placeWords } from '../../../src/papers/place-words.ts'
+import { placeWords } from '../../../src/project/place-words.ts'
 import { checkProject } from '../../../src/project/read.ts'
 import type { Project } from '../../../src/project/schema/project.ts'
 

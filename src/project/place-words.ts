@@ -1,5 +1,5 @@
-import type { ListName, Project } from '../project/schema/project.ts'
 import { fieldWords, spaced } from './field-words.ts'
+import type { ListName, Project } from './schema/project.ts'
 
 /** The lists of a project that paths go through. */
 export type Named = Pick<Project, ListName>
