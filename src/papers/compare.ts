@@ -1,7 +1,7 @@
 import type { Finding } from '../checks/finding.ts'
 import type { Status, Verdict } from '../checks/verdict.ts'
+import { placeWords } from '../project/place-words.ts'
 import type { Project } from '../project/schema/project.ts'
-import { placeWords } from './place-words.ts'
 import { isOne, isRecord, valueWords } from './value-words.ts'
 
 /** One thing that two jobs have differently, in words. */

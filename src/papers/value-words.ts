@@ -1,5 +1,5 @@
+import { placeWords } from '../project/place-words.ts'
 import type { Project } from '../project/schema/project.ts'
-import { placeWords } from './place-words.ts'
 
 type Fields = Readonly<Record<string, unknown>>
 
