@@ -24,7 +24,7 @@ function faults(world: World, sled: Sled): Finding[] {
       title: `${sled.name} cannot be built: ${placeWords(world.assembly.project, problem.path)}`,
       value: -lack,
       limit: 0,
-      unit: 'mm',
+      unit: /^"?[-\d.]+°/.test(problem.got) ? '°' : 'mm',
       margins: { worst: -lack, nominal: -lack, settled: -lack, best: -lack },
       contributions: [],
       at: undefined,

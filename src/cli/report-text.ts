@@ -55,7 +55,15 @@ export function summaryText(report: Report, options: Omit<ReportTextOptions, 'fu
     ...verdictLines(report, options),
     ...wrap(subject(report), options.width),
     ...open.flatMap((f) => hanging(`  ${f.status.padEnd(8)}`, f.title, options.width)),
+    ...unbuildable(report, options.width),
   ])
+}
+
+/** Which dimension no solid can be made from, what was typed there and what would work. */
+function unbuildable({ findings }: Report, width: number): string[] {
+  return findings
+    .filter((f) => f.check === 'buildable' && f.status === 'clash')
+    .flatMap((f) => f.fix.flatMap((x) => hanging(`  ${x.path}: `, `${f.why} ${x.text}`, width)))
 }
 
 function verdictLines(report: Report, { width, colour }: Omit<ReportTextOptions, 'full' | 'named'>): string[] {

@@ -39,7 +39,10 @@ export function nestJob(job: SledJob, part: Part): NestJob {
 
 /** A dimension nothing can be built from: the parameter, the value got, and the nearest that works; `lack` is how far it is off. */
 export function cannot(job: SledJob, path: string, got: string, limit: string, hint: string, lack: number): void {
-  job.faults.push({ problem: problem('does-not-fit', path, got, limit, hint), lack: Math.abs(lack) })
+  const found = problem('does-not-fit', path, got, limit, hint)
+  // Two pieces of one sled that ask the same say it once.
+  if (job.faults.some(({ problem: o }) => o.path === path && o.got === found.got && o.limit === limit)) return
+  job.faults.push({ problem: found, lack: Math.abs(lack) })
 }
 
 /** Two heights that leave less than 1 mm between them, or stand the wrong way round. */

@@ -139,9 +139,12 @@ function onSled(job: SledJob, m: Mark, path: string, length: number): boolean {
   return false
 }
 
+/** The font's capitals are 21 units high in a size of 14. */
+const capital = 21 / 14
+
 /** Text as polylines (along the axis from 0, across about 0), from the single-line letters of the vector font. */
 function strokesOf(text: string, height: number): [number, number][][] {
-  const lines = vectorText({ height, align: 'left' }, text) as [number, number][][]
+  const lines = vectorText({ height: height / capital, align: 'left' }, text) as [number, number][][]
   const points = lines.flat()
   const low = Math.min(...points.map(([a]) => a))
   const middle = (Math.min(...points.map(([, b]) => b)) + Math.max(...points.map(([, b]) => b))) / 2

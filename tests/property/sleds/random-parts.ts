@@ -79,7 +79,11 @@ const cell: Make = (room, id, z) => {
   }
   const cradle = room.cradles ? rng.chance(0.7) : rng.chance(0.15)
   const pocket = {
-    ...(rng.chance(0.15) ? { openingWidth: 0 } : rng.chance(0.2) ? { openingWidth: two(rng.between(1, 1.9) * r) } : {}),
+    ...(rng.chance(0.15) && room.cradles
+      ? { openingWidth: 0 }
+      : rng.chance(0.2)
+        ? { openingWidth: two(rng.between(1, 1.9) * r) }
+        : {}),
     ...(rng.chance(0.25) ? { notchWidth: rng.between(6, 9, 1) } : {}),
   }
   const arms = {
