@@ -1,6 +1,7 @@
 import { lazy, Suspense, useEffect, useState } from 'react'
 import type { Desk } from '../worker/desk.ts'
 import type { WorkCalls } from '../worker/work-calls.ts'
+import { useFileDrop } from './keeping/use-file-drop.ts'
 import { QuickPage } from './quick/quick-page.tsx'
 
 /** Full jobs come when one is asked for: the quick check waits for none of it. */
@@ -17,6 +18,7 @@ export function App({ desk }: { readonly desk: Desk<WorkCalls> }) {
     addEventListener('hashchange', follow)
     return () => removeEventListener('hashchange', follow)
   }, [])
+  useFileDrop(desk)
   if (quick.includes(place.address)) return <QuickPage desk={desk} />
   // Each arrival is one of its own: a demo that became a job is a demo again when its address is gone to again.
   return (

@@ -168,7 +168,8 @@ export class Keeper {
 
   #contents(): JobContents {
     const { pastStates, futureStates } = this.#job.history.getState()
-    return { project: this.#job.get(), history: { past: pastStates, future: futureStates } }
+    // Copies: the lists of the store itself change in place before the database has taken them in.
+    return { project: this.#job.get(), history: { past: [...pastStates], future: [...futureStates] } }
   }
 
   #builtOn(): string[] {

@@ -28,7 +28,7 @@ export const noticesOf = (id: string | undefined): readonly string[] => notices.
 /** Opens a file as a job of its own and goes there; what is wrong with it is told instead, and nothing is kept. */
 export async function openFile(desk: Desk<WorkCalls>, { file, handle }: ChosenFile): Promise<void> {
   const outcome = await readFile(desk, file)
-  if (!outcome.ok) return openTrouble.setState({ file: file.name, problems: outcome.problems }, true)
+  if (!outcome.ok) return trouble(file.name, outcome.problems)
   openTrouble.setState(undefined, true)
   const { project, notices: unknown } = outcome.value
   try {
@@ -37,8 +37,14 @@ export async function openFile(desk: Desk<WorkCalls>, { file, handle }: ChosenFi
     notices.set(id, unknown)
     location.hash = `#job/${id}`
   } catch (error) {
-    openTrouble.setState({ file: file.name, problems: [notKept(error)] }, true)
+    trouble(file.name, [notKept(error)])
   }
+}
+
+/** The quick check has no place to tell of it: the list of jobs has. */
+function trouble(file: string, problems: readonly Problem[]): void {
+  openTrouble.setState({ file, problems }, true)
+  if (/^#?(quick|example|answer)?$/.test(location.hash)) location.hash = '#jobs'
 }
 
 async function readFile(desk: Desk<WorkCalls>, file: File): Promise<Outcome<Read>> {

@@ -78,7 +78,7 @@ export function Answer(props: AnswerProps) {
           notChecked={report.notChecked.length}
           help={help && <FixLine fix={help} actions={actions} />}
         >
-          {input && <SaveSled desk={desk} input={input} verdict={report.verdict} />}
+          {input && <SaveSled desk={desk} input={input} layout={report.layout} verdict={report.verdict} />}
         </VerdictBand>
       ) : (
         <NoVerdict check={check} retry={retry} />

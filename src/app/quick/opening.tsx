@@ -6,6 +6,9 @@ export function Opening({ onExample }: { readonly onExample: () => void }) {
       <button type="button" className="button" onClick={onExample}>
         Try it with invented numbers
       </button>
+      <p className="small">
+        Or begin <a href="#new">a full job</a>, or look at <a href="#jobs">jobs and demos</a>.
+      </p>
     </div>
   )
 }

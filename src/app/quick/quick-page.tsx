@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react'
+import { useEffect, useMemo, useState } from 'react'
 import type { QuickReport } from '../../worker/bench.ts'
 import type { Desk } from '../../worker/desk.ts'
 import type { WorkCalls } from '../../worker/work-calls.ts'
@@ -18,8 +18,10 @@ import { readForm } from './read-form.ts'
 import { saidOf } from './said.ts'
 import { useQuickCheck } from './use-quick-check.ts'
 
+/** What stood in the form when one went on from it: whoever comes back finds it. */
+let left = emptyForm
 /** `#example` opens the page with the invented numbers in it. */
-const opening = (): QuickForm => (location.hash === '#example' ? exampleForm : emptyForm)
+const opening = (): QuickForm => (isEmpty(left) && location.hash === '#example' ? exampleForm : left)
 
 /** The first page: a few sizes in, an answer beside them at every key. */
 export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
@@ -29,6 +31,10 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
   const [before, setBefore] = useState<{ readonly form: QuickForm; readonly text: string }>()
   const [field, setField] = useState<FieldName>()
   const [look, setLook] = useState<{ readonly theta: number; readonly z?: number }>({ theta: 0 })
+  useEffect(() => {
+    left = form
+    document.title = 'Sledwright'
+  }, [form])
   const reading = useMemo(() => readForm(form), [form])
   const quick = useQuickCheck(desk, reading, look)
   const said = useMemo(() => saidOf(quick.check), [quick.check])
@@ -52,6 +58,9 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
             <SheetMark /> Sledwright <small>Quick check</small>
           </h1>
           <div className="masthead-tools">
+            <a className="button button-plain" href="#jobs">
+              Jobs
+            </a>
             {!isEmpty(form) && (
               <button type="button" className="button" onClick={() => fill(emptyForm, false)}>
                 Empty the form

@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import type { Verdict } from '../../checks/verdict.ts'
-import type { QuickInput } from '../../job/quick.ts'
+import type { Layout, QuickInput } from '../../job/quick.ts'
 import type { SledFormat } from '../../job/sled-files.ts'
 import { problemText } from '../../problem/problem.ts'
 import type { Desk } from '../../worker/desk.ts'
@@ -14,11 +14,13 @@ const patience = 60_000
 export interface SaveSledProps {
   readonly desk: Desk<WorkCalls>
   readonly input: QuickInput
+  readonly layout: Layout
   readonly verdict: Verdict
 }
 
-/** The sled's file, STL or 3MF: from the worker, by the same build as the command line's. A clash holds it back. */
-export function SaveSled({ desk, input, verdict }: SaveSledProps) {
+/** What one takes away from a quick check. The sled's file, STL or 3MF: from the worker, by the same build as the command line's. A clash holds it back. Or
+ * all of it, to go on with. */
+export function SaveSled({ desk, input, layout, verdict }: SaveSledProps) {
   const [said, setSaid] = useState<{ readonly for: QuickInput; readonly text: string }>()
   const [busy, setBusy] = useState<SledFormat>()
   const tell = (text: string) => setSaid({ for: input, text })
@@ -53,6 +55,9 @@ export function SaveSled({ desk, input, verdict }: SaveSledProps) {
               {busy === format ? 'Building …' : text}
             </button>
           ))}
+          <a className="button" href={`#grow/${encodeURIComponent(JSON.stringify({ input, layout }))}`}>
+            Go on as a full job
+          </a>
         </div>
         <p id="save-note" className="small save-note">
           {notes[verdict]}
