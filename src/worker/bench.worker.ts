@@ -2,7 +2,6 @@ import { expose } from 'comlink'
 import { quickPresets } from '../presets/quick-presets.ts'
 import { Bench } from './bench.ts'
 import { fetchedOnce } from './fetched-once.ts'
-import { JobBench } from './job-bench.ts'
 import { LinkBench } from './link-bench.ts'
 import type { WorkCalls } from './work-calls.ts'
 
@@ -17,7 +16,8 @@ const presets = fetchedOnce(async () => (await import('../presets/presets.ts')).
 const reader = fetchedOnce(async () => (await import('../project/read.ts')).readProject)
 
 const quick = new Bench(quickPresets(), press)
-const job = new JobBench({ presets, press, reader })
+// The quick check waits for nothing that only a full job needs.
+const job = fetchedOnce(async () => new (await import('./job-bench.ts')).JobBench({ presets, press, reader }))
 const links = new LinkBench({ codec: () => import('../job/job-link.ts'), reader })
 
 const calls: WorkCalls = {
@@ -25,17 +25,17 @@ const calls: WorkCalls = {
   draw: (...a) => quick.draw(...a),
   solid: (...a) => quick.solid(...a),
   file: (...a) => quick.file(...a),
-  judge: (...a) => job.judge(...a),
-  look: (...a) => job.look(...a),
-  build: (...a) => job.build(...a),
-  solids: (...a) => job.solids(...a),
-  ways: (...a) => job.ways(...a),
-  make: (...a) => job.make(...a),
-  read: (...a) => job.read(...a),
-  dimensions: (...a) => job.dimensions(...a),
-  compare: (...a) => job.compare(...a),
-  settings: (...a) => job.settings(...a),
-  choices: () => job.choices(),
+  judge: async (...a) => (await job()).judge(...a),
+  look: async (...a) => (await job()).look(...a),
+  build: async (...a) => (await job()).build(...a),
+  solids: async (...a) => (await job()).solids(...a),
+  ways: async (...a) => (await job()).ways(...a),
+  make: async (...a) => (await job()).make(...a),
+  read: async (...a) => (await job()).read(...a),
+  dimensions: async (...a) => (await job()).dimensions(...a),
+  compare: async (...a) => (await job()).compare(...a),
+  settings: async (...a) => (await job()).settings(...a),
+  choices: async () => (await job()).choices(),
   grow: (...a) => quick.grow(...a),
   link: (...a) => links.link(...a),
   unlink: (...a) => links.unlink(...a),
