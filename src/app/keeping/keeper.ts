@@ -72,6 +72,7 @@ export class Keeper {
 
   /** Writes the job even if nothing of it was changed. */
   keepNow(): Promise<void> {
+    if (this.standing.getState().kind === 'untouched') this.standing.setState({ kind: 'waiting' }, true)
     return this.#write(freshStamp())
   }
 
