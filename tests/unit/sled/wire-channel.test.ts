@@ -43,10 +43,12 @@ describe('the wires’ own channel', () => {
   })
 
   it('is merged into the nests where there is room for neither', () => {
-    // Pocket to 11.2: 2.8.
-    const ids = itemsOf(planned(wired(22)).plan).map((x) => x.id)
-    expect(ids).toContain(own)
-    expect(ids).not.toContain(`${own}/mouth`)
+    // Pocket to 11.2: 2.8. No wall is left on either side.
+    const bore = solidOf(wired(22), own, 'cylinder')
+    const r = Math.hypot(bore.x, bore.y)
+    expect(r - bore.r0).toBeLessThan(11.2)
+    expect(14 - r - bore.r0).toBeLessThan(1.2)
+    expect(itemsOf(planned(wired(22)).plan).map((x) => x.id)).toContain(`${own}/mouth`)
   })
 
   it('is not there without wires', () => {
