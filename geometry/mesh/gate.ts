@@ -1,5 +1,5 @@
 import { twiceArea } from './flat-triangles.ts'
-import { type Bounds, boundsOf, type Mesh, triangleCount, volume } from './mesh.ts'
+import { type Bounds, boundsOf, type Mesh, sixfoldCone, triangleCount, volume } from './mesh.ts'
 import { type ThicknessReport, thickness } from './thickness.ts'
 
 /** What a mesh must be before a file of it may leave. */
@@ -33,7 +33,9 @@ const boundsWithin = 0.01
 export function gate(m: Mesh, expected: Expected): GateReport {
   const openEdges = countOpenEdges(m)
   const zeroArea = countFlat(m)
-  const shells = countShells(m)
+  const volumes = sixfoldVolumes(m)
+  const shells = volumes.length
+  const hollows = volumes.filter((own) => own < 0).length
   const v = volume(m)
   const bounds = boundsOf(m)
   const faults: string[] = []
@@ -41,7 +43,9 @@ export function gate(m: Mesh, expected: Expected): GateReport {
   if (openEdges > 0) faults.push(`${openEdges} edges are not shared by exactly two triangles in opposite order`)
   if (zeroArea > 0) faults.push(`${zeroArea} triangles have no area`)
   if (!(v > 0)) faults.push(`its volume is ${v.toFixed(3)} mm³`)
-  if (shells !== expected.shells) faults.push(`it falls into ${shells} pieces instead of ${expected.shells}`)
+  if (hollows > 0) faults.push(`${hollows} ${hollows > 1 ? 'hollows are' : 'hollow is'} shut off inside it`)
+  if (shells - hollows !== expected.shells)
+    faults.push(`it falls into ${shells - hollows} pieces instead of ${expected.shells}`)
   const off = expected.bounds ? offBounds(bounds, expected.bounds) : 0
   if (!(off <= boundsWithin)) faults.push(`its size is ${off.toFixed(3)} mm off the plan`)
   const walls =
@@ -99,8 +103,8 @@ function countFlat(m: Mesh): number {
   return flat
 }
 
-/** Pieces that hang together by shared vertices. */
-function countShells(m: Mesh): number {
+/** Six times the volumes of what hangs together by shared vertices, mm³: below 0 where it is a hollow. */
+function sixfoldVolumes(m: Mesh): number[] {
   const parent = Uint32Array.from({ length: m.vertices.length / 3 }, (_, i) => i)
   const root = (i: number): number => {
     let r = i
@@ -113,7 +117,10 @@ function countShells(m: Mesh): number {
   forEachEdge(m, (a, b) => {
     parent[root(a)] = root(b)
   })
-  const roots = new Set<number>()
-  for (const i of m.triangles) roots.add(root(i))
-  return roots.size
+  const volumes = new Map<number, number>()
+  for (let t = 0; t < m.triangles.length; t += 3) {
+    const r = root(m.triangles[t] as number)
+    volumes.set(r, (volumes.get(r) ?? 0) + sixfoldCone(m, t))
+  }
+  return [...volumes.values()]
 }

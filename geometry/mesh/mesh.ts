@@ -18,19 +18,22 @@ export const triangleCount = (m: Mesh): number => m.triangles.length / 3
 /** Signed volume, mm³: positive where the triangles face outwards. */
 export function volume(m: Mesh): number {
   let six = 0
-  const v = m.vertices
-  for (let i = 0; i < m.triangles.length; i += 3) {
-    const [a, b, c] = [
-      3 * (m.triangles[i] as number),
-      3 * (m.triangles[i + 1] as number),
-      3 * (m.triangles[i + 2] as number),
-    ]
-    const [ax, ay, az] = [v[a] as number, v[a + 1] as number, v[a + 2] as number]
-    const [bx, by, bz] = [v[b] as number, v[b + 1] as number, v[b + 2] as number]
-    const [cx, cy, cz] = [v[c] as number, v[c + 1] as number, v[c + 2] as number]
-    six += ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx)
-  }
+  for (let i = 0; i < m.triangles.length; i += 3) six += sixfoldCone(m, i)
   return six / 6
+}
+
+/** Six times the volume of the cone from the origin over the triangle whose corners begin at i, mm³. */
+export function sixfoldCone(m: Mesh, i: number): number {
+  const v = m.vertices
+  const [a, b, c] = [
+    3 * (m.triangles[i] as number),
+    3 * (m.triangles[i + 1] as number),
+    3 * (m.triangles[i + 2] as number),
+  ]
+  const [ax, ay, az] = [v[a] as number, v[a + 1] as number, v[a + 2] as number]
+  const [bx, by, bz] = [v[b] as number, v[b + 1] as number, v[b + 2] as number]
+  const [cx, cy, cz] = [v[c] as number, v[c + 1] as number, v[c + 2] as number]
+  return ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx)
 }
 
 export function boundsOf(m: Mesh): Bounds {

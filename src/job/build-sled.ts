@@ -81,5 +81,7 @@ function whereTyped(plan: Plan, item: string): string {
 function hint(fault: string): string {
   if (fault.includes('pieces'))
     return 'A nest cuts the sled through: make it narrower or shallower, or leave more wall at the ends.'
+  if (fault.includes('shut off'))
+    return 'Give that nest an opening, or lead a channel into it: nothing could be put in.'
   return 'Change a dimension of the sled a little and try again.'
 }

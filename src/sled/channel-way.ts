@@ -35,6 +35,8 @@ export interface WayAsk {
   readonly cuts: readonly PlanItem[]
   /** Cut out too, but the way may open into it. */
   readonly mayOpen: readonly PlanItem[]
+  /** What stands in a nest and must not be cut off: a cradle's arms. */
+  readonly standing: readonly PlanItem[]
   /** What lies in it. */
   readonly contents: readonly Region[]
 }
@@ -48,6 +50,7 @@ export const wayFor: (ask: WayAsk) => Way = remember(
       ask.width,
       ask.wall,
       [...ask.cuts, ...ask.mayOpen].map((c) => c.solid),
+      ask.standing.map((c) => c.solid),
       ask.contents.map((c) => c.form),
     ]),
   search,
@@ -57,29 +60,36 @@ function search(ask: WayAsk): Way {
   const way = straight(ask)
   const c = polar(way.r, way.theta)
   const open = way.style === 'groove' || way.r + ask.width / 2 > ask.R - ask.wall + 1e-6
-  return { ...way, open, into: joints(ask, way.style === 'merged' ? [...ask.cuts, ...ask.mayOpen] : ask.mayOpen, c) }
+  const merged = way.style === 'merged' ? joints(ask, ask.cuts, c, ask.wall) : []
+  // What looks out of an end is where a walled way begins, however far aside: else no wire could get into it.
+  const begins = joints(ask, ask.mayOpen, c, way.style === 'round' ? Number.POSITIVE_INFINITY : ask.wall)
+  return { ...way, open, into: [...merged, ...begins] }
 }
 
 function straight(ask: WayAsk): Omit<Way, 'into' | 'open'> {
   const { R, width, wall } = ask
-  const pockets = ask.cuts.flatMap((c) => sectionOf(c.solid) ?? [])
+  const standing = ask.standing.flatMap((c) => sectionOf(c.solid) ?? [])
+  const pockets = [...ask.cuts.flatMap((c) => sectionOf(c.solid) ?? []), ...standing]
   const walled = widestChannel(R, pockets, wall, width / 2)
   if (walled.r >= width / 2) return { style: 'round', ...polarOf(walled.c) }
   const groove = bestGroove(ask, pockets)
   if (groove !== undefined) return { style: 'groove', theta: groove, r: R - width / 2 }
-  const inside = widestChannel(R - wall, ask.contents, 0, width / 2)
-  const free = inside.r >= width / 2 ? inside : widestChannel(R, ask.contents)
+  // Clear of what stands in the nests with a wall outside; else without the wall; else as wide as the contents leave it.
+  const full = [...ask.contents, ...standing]
+  const free =
+    [widestChannel(R - wall, full, 0, width / 2), widestChannel(R, full, 0, width / 2)].find((w) => w.r >= width / 2) ??
+    widestChannel(R, ask.contents)
   return { style: 'merged', ...polarOf(free.c) }
 }
 
-/** Every nest that would leave less than a wall to the channel, and does not reach into it anyway. */
-function joints(ask: WayAsk, cuts: readonly PlanItem[], c: Point): Joint[] {
+/** Every nest that would leave less than so much material to the channel, mm, and does not reach into it anyway. */
+function joints(ask: WayAsk, cuts: readonly PlanItem[], c: Point, most: number): Joint[] {
   return cuts.flatMap(({ solid }): Joint[] => {
     const region = sectionOf(solid)
     if (!region || region.contains(c)) return []
     const at = nearestOn(region, c)
     const wall = distance(c, at) - ask.width / 2
-    return wall > -deepEnough && wall < ask.wall ? [{ at, ...planSpan(solid) }] : []
+    return wall > -deepEnough && wall < most ? [{ at, ...planSpan(solid) }] : []
   })
 }
 
@@ -109,5 +119,5 @@ function nearestOn(region: Region, p: Point): Point {
 
 /** The items of a list that a stretch of the axis passes. */
 export function along(items: readonly PlanItem[], z0: number, z1: number): PlanItem[] {
-  return items.filter(({ op, solid }) => op === 'cut' && planSpan(solid).z1 > z0 && planSpan(solid).z0 < z1)
+  return items.filter(({ solid }) => planSpan(solid).z1 > z0 && planSpan(solid).z0 < z1)
 }

@@ -31,10 +31,11 @@ export function planSled(assembly: Assembly, sled: Sled): SledPlan {
   const job = sledJob(assembly, sled)
   const bare = bodiesOf(job)
   const nests = uniqueCuts(bare)
+  const standing = bare.flatMap((b) => b.items.filter((x) => x.op === 'add' && x.nest === 'cradle arm'))
   const windows = windowItems(job)
   const rods = rodsOf(job, nests)
   const holes = [...windows, ...rodItems(job, rods)]
-  const ways = [...holes, ...wireChannels(job, [...nests, ...holes])]
+  const ways = [...holes, ...wireChannels(job, [...nests, ...holes], standing)]
   const bodies = bare.map((b) => throughAll(b, ways))
   const pieces = bodies.flatMap((b) => splitBodies(job, b))
   const marked =

@@ -4,7 +4,7 @@ import { type Dimension, type PlanItem, planSpan } from '../../../geometry/plan/
 import { polar } from '../../../geometry/region/point.ts'
 import { remember } from '../../../geometry/remember.ts'
 import { dimension } from '../dimensions.ts'
-import { beyond, cannot, drawnAt, innerRadius, type SledJob } from '../job.ts'
+import { beyond, cannot, drawnAt, innerRadius, outerRadius, type SledJob } from '../job.ts'
 
 /** Letters 3.5 high, 0.5 deep, strokes of 0.6: readable in black plastic (0.5 deep: from memory). */
 const usual = { height: 3.5, depth: 0.5, stroke: 0.6 }
@@ -78,10 +78,14 @@ function engraved(job: SledJob, items: readonly PlanItem[], m: Mark): PlanItem[]
   }
   // Seen from outside with the blade to the right, θ grows downwards, so a letter's height runs against it.
   // Flat on a round: the middle of a letter lies higher than its edges, so the depth is taken at the edges.
-  const edge = Math.sqrt(Math.max(0, R * R - half ** 2))
+  // A stroke over a step of the body is as deep as the wider piece asks, so that no skin closes it.
+  const widest = (a: number, b: number) =>
+    outerRadius(sled, Math.min(a, b) - stroke.value, Math.max(a, b) + stroke.value)
+  const edge = (r: number) => Math.sqrt(Math.max(0, r * r - half ** 2))
   return strokes.flatMap((line, i) =>
     line.slice(1).map(([a1, b1], k): PlanItem => {
       const [a0, b0] = line[k] as [number, number]
+      const outside = widest(m.z + a0, m.z + a1)
       return {
         ...rest,
         id: `sleds/${sled.id}/marks/${m.id}/${i + 1}-${k + 1}`,
@@ -89,8 +93,8 @@ function engraved(job: SledJob, items: readonly PlanItem[], m: Mark): PlanItem[]
           shape: 'plate',
           theta: theta.value,
           points: bar(-b0, m.z + a0, -b1, m.z + a1, stroke.value),
-          rIn: edge - depth.value,
-          rOut: R + beyond,
+          rIn: edge(outside) - depth.value,
+          rOut: outside + beyond,
         },
       }
     }),

@@ -10,8 +10,11 @@ import { ownEnd } from './end-cup.ts'
 
 type ChannelInput = NonNullable<Sled['input']['channels']>[number]
 
-/** Straight ways for the wires: as typed, or one where the nests leave room for all bundles together. */
-export function wireChannels(job: SledJob, cuts: readonly PlanItem[]): PlanItem[] {
+/**
+ * Straight ways for the wires: as typed, or one where the nests leave room for all bundles together, clear of what
+ * stands in them.
+ */
+export function wireChannels(job: SledJob, cuts: readonly PlanItem[], standing: readonly PlanItem[]): PlanItem[] {
   const { assembly, sled } = job
   const typed = sled.input.channels ?? []
   if (typed.length > 0) return typed.flatMap((c) => typedChannel(job, c))
@@ -28,6 +31,7 @@ export function wireChannels(job: SledJob, cuts: readonly PlanItem[]): PlanItem[
     cuts: near.filter((c) => !looksOut(c)),
     // What looks out of an end may open into the channel: its own wires come through there.
     mayOpen: near.filter(looksOut),
+    standing: along(standing, z0, z1),
     contents: contentRegions(job),
   })
   const path = (field: string) => `sleds/${sled.id}/channels/wires/${field}`
