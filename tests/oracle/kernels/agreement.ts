@@ -7,7 +7,7 @@ import { type Measured, measureMesh } from './measured.ts'
 import { type OpenCascade, openCascadeBody, type Way } from './opencascade-body.ts'
 
 /** Facets of a second, finer build, at which next to nothing may be lost to them. */
-const fine = 4 * leastFacets
+const fine = 2 * leastFacets
 /** Corners rounded to float32 and integrals of curved faces, mm³: about 0.004 is seen in a sled of 50 000. */
 const noise = 0.05
 /** JSCAD drops crumbs where planes all but meet: a share of the volume (3e-6 at seed 364, a hundredth of it as a rule). */

@@ -20,9 +20,20 @@ const same = 2e-4
  * Pieces and hollows of a surface made of polygons, open seams between them allowed: polygons that share a corner hang
  * together, and a shell is a hollow where its own volume is negative.
  */
-export function shellsOf(polygons: readonly (readonly Corner[])[]): { solids: number; hollows: number } {
-  const ids = cornerIds(polygons.flat())
-  const parent = Array.from({ length: Math.max(-1, ...ids) + 1 }, (_, i) => i)
+export function shellsOf(polygons: readonly (readonly Corner[])[]): Shells {
+  return shellsBy(polygons, cornerIds(polygons.flat()))
+}
+
+interface Shells {
+  readonly solids: number
+  readonly hollows: number
+}
+
+/** `ids`: a number for each corner of each polygon, in order. */
+function shellsBy(polygons: readonly (readonly Corner[])[], ids: ArrayLike<number> & Iterable<number>): Shells {
+  let most = -1
+  for (const id of ids) most = Math.max(most, id)
+  const parent = Array.from({ length: most + 1 }, (_, i) => i)
   const root = (i: number): number => {
     let r = i
     while (parent[r] !== r) {
@@ -49,27 +60,40 @@ export function shellsOf(polygons: readonly (readonly Corner[])[]): { solids: nu
 
 /** A number for each corner; corners in the same place get the same one. Cells are looked at with the ones they touch. */
 function cornerIds(corners: readonly Corner[]): number[] {
-  const cells = new Map<string, [Corner, number][]>()
-  let next = 0
+  const cells = new Map<number, number[]>()
+  const kept: Corner[] = []
+  const known = (c: Corner, key: number): number | undefined =>
+    cells.get(key)?.find((id) => {
+      const o = kept[id] as Corner
+      return Math.hypot(o[0] - c[0], o[1] - c[1], o[2] - c[2]) <= same
+    })
   return corners.map((c) => {
-    for (const key of cellsAround(c))
-      for (const [o, id] of cells.get(key) ?? [])
-        if (Math.hypot(o[0] - c[0], o[1] - c[1], o[2] - c[2]) <= same) return id
-    const own = c.map((v) => Math.floor(v / cell)).join()
+    for (const key of cellsAround(c)) {
+      const id = known(c, key)
+      if (id !== undefined) return id
+    }
+    const own = keyOf(Math.floor(c[0] / cell), Math.floor(c[1] / cell), Math.floor(c[2] / cell))
     const there = cells.get(own)
-    if (there) there.push([c, next])
-    else cells.set(own, [[c, next]])
-    return next++
+    if (there) there.push(kept.length)
+    else cells.set(own, [kept.length])
+    return kept.push(c) - 1
   })
 }
 
 /** Wide against `same`, so that most corners lie in the middle of a cell, mm. */
 const cell = 0.02
 
-function cellsAround(c: Corner): string[] {
-  const sides = c.map((v) => [...new Set([v, v - same, v + same].map((x) => Math.floor(x / cell)))])
-  const [xs, ys, zs] = sides as [number[], number[], number[]]
-  return xs.flatMap((x) => ys.flatMap((y) => zs.map((z) => `${x},${y},${z}`)))
+/** Cells that share a number by chance only make the search a little longer. */
+const keyOf = (i: number, k: number, n: number): number => (i * 131_071 + k) * 131_071 + n
+
+/** Numbers of the cells that hold the places around a corner: one as a rule, up to eight. */
+function cellsAround(c: Corner): number[] {
+  const low = c.map((v) => Math.floor((v - same) / cell)) as [number, number, number]
+  const high = c.map((v) => Math.floor((v + same) / cell)) as [number, number, number]
+  const keys: number[] = []
+  for (let i = low[0]; i <= high[0]; i++)
+    for (let k = low[1]; k <= high[1]; k++) for (let n = low[2]; n <= high[2]; n++) keys.push(keyOf(i, k, n))
+  return keys
 }
 
 /** Volume of the cone over a flat polygon from the origin: together they are the volume inside, mm³. */
@@ -85,9 +109,13 @@ export function coneVolume(p: readonly Corner[]): number {
 
 /** The product's own mesh, as a reader of the file sees it. */
 export function measureMesh(m: Mesh): Measured {
-  const corner = (i: number): Corner => [0, 1, 2].map((k) => m.vertices[3 * i + k] as number) as unknown as Corner
+  const corners = Array.from({ length: m.vertices.length / 3 }, (_, i) =>
+    [0, 1, 2].map((k) => m.vertices[3 * i + k] as number),
+  ) as unknown as Corner[]
+  const own = cornerIds(corners)
   const polygons = Array.from({ length: m.triangles.length / 3 }, (_, t) =>
-    [0, 1, 2].map((k) => corner(m.triangles[3 * t + k] as number)),
+    [0, 1, 2].map((k) => corners[m.triangles[3 * t + k] as number] as Corner),
   )
-  return { volume: volume(m), ...boundsOf(m), ...shellsOf(polygons) }
+  const ids = Array.from(m.triangles, (i) => own[i] as number)
+  return { volume: volume(m), ...boundsOf(m), ...shellsBy(polygons, ids) }
 }

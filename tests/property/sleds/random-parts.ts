@@ -13,6 +13,8 @@ export interface Room {
   readonly wall: number
   readonly slack: number
   readonly cradles: boolean
+  /** What a part pushed to the wall must leave there for rods, mm. */
+  readonly rods: number
 }
 
 /** Parts with what is typed for their nests, and where the next may begin: walls and rooms behind them included. */
@@ -67,7 +69,9 @@ const cell: Make = (room, id, z) => {
   const theta = rng.pick([0, 90, 180, 270, rng.whole(0, 359)])
   const slack = R - r - 0.5
   const across =
-    rng.chance(0.5) || slack < 1 ? {} : { across: { pushed: theta, gap: rng.between(0.4, Math.min(2, slack)) } }
+    rng.chance(0.5) || slack < 1
+      ? {}
+      : { across: { pushed: theta, gap: two(room.rods + rng.between(0.4, Math.min(2, slack))) } }
   const rear = contact(rng, `${id}-rear`, `parts/${id}`, 'rear', two(z + 1.3))
   const start = two(z + 1.3 + rear.length)
   const blade = contact(rng, `${id}-blade`, `parts/${id}`, 'blade')
@@ -167,7 +171,7 @@ const board: Make = (room, id, z) => {
 const stacked: Make = (room, id, z) => {
   const own = cell(room, id, z)
   const body = own?.parts[1]?.body
-  if (!own || body?.shape !== 'cylinder' || room.cradles) return undefined
+  if (!own || body?.shape !== 'cylinder' || room.cradles || room.rods > 0) return undefined
   const { rng, wall } = room
   const R = room.radius(z, own.end)
   const r = (body.diameter as { value: number }).value / 2

@@ -15,6 +15,8 @@ export interface RandomSled {
   readonly bore: readonly Stretch[]
   /** Printed bodies asked for; undefined where the program chooses its discs. */
   readonly bodies: number | undefined
+  /** Print error to either side, mm. */
+  readonly error: number
 }
 
 const two = (n: number): number => Number(n.toFixed(2))
@@ -38,12 +40,14 @@ export function randomSled(seed: number): RandomSled {
   const from = rng.between(2, 6, 1)
   const slimBy = outside === 'slim' ? rng.between(0.6, 1.5, 1) : 0
   const whole = narrowest(wanted + 40) - slimBy - (outside === 'typed' ? 0.2 : 0)
+  const rods = construction === 'discs-on-rods' ? 6 : 0
   const room: Room = {
     rng,
     wall: wall + 0.05,
     slack: two(0.2 + error),
     cradles: construction === 'open-cradle',
-    radius: (_, z1) => Math.floor(10 * (outside === 'throat' ? narrowest(z1 + 2) : whole)) / 10,
+    radius: (_, z1) => Math.floor(10 * (outside === 'throat' ? narrowest(z1 + 2) : whole)) / 10 - rods,
+    rods,
   }
   const load = randomLoad(room, from, wanted)
   const to = Math.ceil(load.end * 10) / 10
@@ -53,13 +57,14 @@ export function randomSled(seed: number): RandomSled {
     construction,
     from,
     to,
-    ...outsideOf(rng, outside, room.radius(from, to), slimBy, from, to),
+    ...outsideOf(rng, outside, room.radius(from, to) + rods, slimBy, from, to),
     nests: [...load.nests],
     ...featuresOf(rng, construction, load, room, from, to),
   }
   return {
     construction,
     bore: stretches,
+    error,
     bodies: construction === 'discs-on-rods' ? sled.discs?.length : 1 + (sled.splits?.length ?? 0),
     project: {
       format: 'sledwright',
@@ -136,7 +141,7 @@ function featuresOf(
   from: number,
   to: number,
 ): Partial<Sled> {
-  const R = room.radius(from, to)
+  const R = room.radius(from, to) + room.rods
   const discs = construction === 'discs-on-rods'
   const theta = () => rng.whole(0, 359)
   const height = (length: number) => rng.between(from + 2, Math.max(from + 3, to - length - 2), 1)

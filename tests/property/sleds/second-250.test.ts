@@ -1,0 +1,3 @@
+import { provesSleds } from './sleds.ts'
+
+provesSleds(251, 250)
