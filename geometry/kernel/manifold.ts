@@ -9,6 +9,9 @@ import { scoped } from './scope.ts'
 
 export type Kernel = ManifoldToplevel
 
+/** What is left between two cutters that all but meet, far below what any process prints, mm³: left out. */
+const crumb = 1e-3
+
 /** Why no solid came of a plan. */
 export interface SolidFault {
   readonly item: string
@@ -54,7 +57,9 @@ export function buildBody(kernel: Kernel, body: PlanBody, facets = leastFacets):
       }
     const parts = result.decompose()
     for (const p of parts) own(p)
-    return { ok: true, mesh: meshOf(result, ids), pieces: parts.length }
+    const whole = parts.filter((p) => Math.abs(p.volume()) > crumb)
+    const kept = whole.length < parts.length && whole.length > 0 ? own(kernel.Manifold.compose(whole)) : result
+    return { ok: true, mesh: meshOf(kept, ids), pieces: whole.length }
   })
 }
 

@@ -1,3 +1,3 @@
-import { provesSleds } from './sleds.ts'
+import { provesHalf } from './sleds.ts'
 
-provesSleds(1, 250)
+provesHalf(0)

@@ -39,7 +39,10 @@ function judged(kernel: Kernel, presets: Presets, job: RandomSled): string[] | u
   if (!sled || planSled(assembly, sled).faults.length > 0) return undefined
   const tried = trySled(kernel, assembly, sled.id)
   if (!tried.ok) return ['there is no such sled']
-  const { plan, bodies } = tried.value
+  const { plan, bodies, problems } = tried.value
+  // A pocket that is typed closed may be shut off all around: the product then gives no file and says why.
+  const shut = sled.input.nests?.some((n) => n.openingWidth === 0)
+  if (shut && problems.some((p) => p.got.includes('shut off inside'))) return undefined
   const count = job.bodies ?? plan.bodies.length
   const stray = bodies.flatMap((b) => outsideOf(b.mesh, job))
   return [
