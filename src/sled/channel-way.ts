@@ -76,8 +76,9 @@ function straight(ask: WayAsk): Omit<Way, 'into' | 'open'> {
   if (groove !== undefined) return { style: 'groove', theta: groove, r: R - width / 2 }
   // Clear of what stands in the nests with a wall outside; else without the wall; else as wide as the contents leave it.
   const full = [...ask.contents, ...standing]
+  const within = standing.length > 0 ? [R - wall, R] : [R - wall]
   const free =
-    [widestChannel(R - wall, full, 0, width / 2), widestChannel(R, full, 0, width / 2)].find((w) => w.r >= width / 2) ??
+    within.map((most) => widestChannel(most, full, 0, width / 2)).find((way) => way.r >= width / 2) ??
     widestChannel(R, ask.contents)
   return { style: 'merged', ...polarOf(free.c) }
 }
