@@ -32,7 +32,8 @@ export function sizesOf(assembly: Assembly): Size[] {
   return [...bores, ...parts]
 }
 
-function size(path: string, q: Quantity): Size {
+/** A quantity as the size that a field echoes. */
+export function size(path: string, q: Quantity): Size {
   const widest = q.terms.toSorted((a, b) => reachOf(b) - reachOf(a))[0]
   return {
     path,

@@ -36,6 +36,7 @@ const calls: WorkCalls = {
   compare: async (...a) => (await job()).compare(...a),
   settings: async (...a) => (await job()).settings(...a),
   choices: async () => (await job()).choices(),
+  readings: async (...a) => (await job()).readings(...a),
   grow: (...a) => quick.grow(...a),
   link: (...a) => links.link(...a),
   unlink: (...a) => links.unlink(...a),

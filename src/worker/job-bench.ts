@@ -7,9 +7,11 @@ import { type CrossSectionView, crossSectionView } from '../papers/cross-section
 import { dimensionsOf } from '../papers/dimensions.ts'
 import type { InsertionWay } from '../papers/insertion-way.ts'
 import { type LengthwiseView, lengthwiseView } from '../papers/lengthwise.ts'
+import { type ReadingsView, readingsView } from '../papers/readings-sheet.ts'
 import { type PrintFigures, printFiguresOf, type Setting, settingsOf } from '../papers/settings.ts'
 import { type Size, sizesOf } from '../papers/sizes.ts'
 import type { SledDimension } from '../papers/sled-dimension.ts'
+import { typedSizes } from '../papers/typed-sizes.ts'
 import { type PresetChoices, presetChoices } from '../presets/preset-choices.ts'
 import type { Presets } from '../presets/presets.ts'
 import { good, type Outcome, type Problem } from '../problem/problem.ts'
@@ -76,6 +78,8 @@ export class JobBench {
     const answered = await this.#answer(standing)
     if (!answered.ok) return answered
     const { assembly, findings } = answered.value
+    const taken = sizesOf(assembly)
+    const typed = typedSizes(project, await this.#fetched.presets())
     const notChecked = [...answered.value.notChecked, ...waiting.map(notYet)]
     return good({
       verdict: waiting.length > 0 ? overall([answered.value.verdict, 'not-checked']) : answered.value.verdict,
@@ -83,7 +87,7 @@ export class JobBench {
       notChecked,
       questions: assembly.questions,
       assumptions: assembly.assumptions,
-      sizes: sizesOf(assembly),
+      sizes: [...taken, ...typed.filter(({ path }) => !taken.some((s) => s.path === path))],
       states: assembly.states.map(({ id, name }) => ({ id, name })),
       views: viewsOf(answered.value, look),
     })
@@ -123,6 +127,11 @@ export class JobBench {
     if (!answered.ok) return answered
     const clash = answered.value.findings.find((f) => f.status === 'clash')
     return clash && !wish.force ? good({ clash }) : (await this.#fetched.press()).files(answered.value, wish)
+  }
+
+  /** What the readings of one dimension come to, taken by itself. */
+  async readings(project: Project, path: string): Promise<Outcome<ReadingsView>> {
+    return readingsView(project, await this.#fetched.presets(), path)
   }
 
   /** What the page offers from presets: parts, wires, tools, processes, materials. */
