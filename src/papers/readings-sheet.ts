@@ -8,7 +8,7 @@ import type { Project } from '../project/schema/project.ts'
 import type { FromReadings, QuantityInput } from '../project/schema/quantity.ts'
 import { isAssumed, readingsOf, toolOf } from '../project/typed-size.ts'
 import { type Context, contextOf, limitOf } from '../resolve/context.ts'
-import { type Ask, type Dimension, dimensionOf, usualTool } from '../resolve/dimension.ts'
+import { type Ask, type Dimension, dimensionOf } from '../resolve/dimension.ts'
 import { combine, takenReadings } from '../resolve/from-readings.ts'
 import { quantityOf } from '../resolve/quantity.ts'
 import type { LengthSize } from '../rules/length.ts'
@@ -26,8 +26,6 @@ export interface StationView {
 /** What the readings of one dimension come to, and why. mm. */
 export interface ReadingsView {
   readonly as: Dimension
-  /** The tool the dimension is usually read with. */
-  readonly usualTool: string
   readonly size: Size
   readonly readings: number
   /** The mean of the readings; undefined where the interval was typed. */
@@ -61,7 +59,6 @@ export function readingsView(project: Project, presets: Presets, path: string): 
   const governing = round?.governing
   return good({
     as: dimension.as,
-    usualTool: usualTool[dimension.as],
     size: size(path, q),
     readings: readingsOf(input).length,
     mean: governing?.mean ?? (taken && !isRound(taken.found) ? taken.found.mean : undefined),

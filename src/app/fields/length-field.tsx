@@ -22,7 +22,9 @@ export interface LengthFieldProps extends Omit<TypedFieldProps, 'fault' | 'quest
 /** A length as people type it: `25.4`, `25,4`, `1 1/2"`, `25.4 ±0.05`, `25.4..25.6`. Says in mm what it understood. */
 export function LengthField({ usual, fault, question, size, narrow, text, ...rest }: LengthFieldProps) {
   const read = parseLength(text, rest.id)
-  const own = read.ok && usual ? suspectSize(read.value.value, usual, rest.id) : undefined
+  const found = read.ok && usual ? suspectSize(read.value.value, usual, rest.id) : undefined
+  // A size that was typed with its unit is what it says.
+  const own = found?.code === 'suspicious' && /[a-z"″”']/i.test(text) ? undefined : found
   return (
     <TypedField
       {...rest}

@@ -39,7 +39,7 @@ describe('the readings of one size', () => {
 
   it('one typed value counts as one reading with the usual tool, and asks for more', () => {
     const found = view(bore, '30.02')
-    expect(found.usualTool).toBe('calliper-inside')
+    expect(found.size.from).toContain('calliper, inside jaws')
     expect(found.mean).toBeCloseTo(30.02, 9)
     expect(found.oval).toBeUndefined()
     expect(found.ask.join(' ')).toContain('0°, 60° and 120°')

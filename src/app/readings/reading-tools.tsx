@@ -1,0 +1,98 @@
+import { useId, useRef, useState } from 'react'
+import { parseReadings, readingsText } from '../../entry/reading-table.ts'
+import type { Problem } from '../../problem/problem.ts'
+import { readingsOf } from '../../project/typed-size.ts'
+import { saveFile } from '../sheet/save-file.ts'
+import { type Draft, type DraftRow, inputOf } from './draft.ts'
+import { rowOf } from './reading-rows.tsx'
+
+export interface ReadingToolsProps {
+  /** What is measured: the file is named after it. */
+  readonly name: string
+  readonly draft: Draft
+  readonly onRows: (rows: readonly DraftRow[]) => void
+}
+
+interface Told {
+  readonly taken: number
+  readonly problems: readonly Problem[]
+}
+
+/** Many readings at once: pasted, from a file, to a file. */
+export function ReadingTools({ name, draft, onRows }: ReadingToolsProps) {
+  const [text, setText] = useState('')
+  const [told, setTold] = useState<Told>()
+  const field = useId()
+  const file = useRef<HTMLInputElement>(null)
+  const take = (from: string) => {
+    const { rows, problems } = parseReadings(from)
+    if (rows.length > 0) onRows(rows.map(rowOf))
+    setTold({ taken: rows.length, problems })
+  }
+  const save = () => {
+    const rows = readingsOf(inputOf(draft)).map((r) => ({ z: r.z, theta: r.theta, value: String(r.value) }))
+    saveFile(`${name.replaceAll(/[^\p{L}\p{N}]+/gu, '-')}.csv`, new TextEncoder().encode(readingsText(rows)))
+  }
+  return (
+    <details className="readings-tools">
+      <summary>Many at once: paste, open or save a table</summary>
+      <label className="field-label" htmlFor={field}>
+        A column of readings, or depth, angle, diameter
+      </label>
+      <textarea
+        id={field}
+        className="field-input number"
+        rows={4}
+        value={text}
+        placeholder={'0; 30,02\n60; 29,98\n120; 30,01'}
+        spellCheck={false}
+        onChange={(event) => setText(event.target.value)}
+      />
+      <div className="save-buttons">
+        <button
+          type="button"
+          className="button"
+          disabled={text.trim() === ''}
+          onClick={() => {
+            take(text)
+            setText('')
+          }}
+        >
+          Add these
+        </button>
+        <button type="button" className="button" onClick={() => file.current?.click()}>
+          Open a CSV file
+        </button>
+        <button type="button" className="button" onClick={save} disabled={inputOf(draft) === ''}>
+          Save as CSV
+        </button>
+        <input
+          ref={file}
+          type="file"
+          hidden
+          accept=".csv,.tsv,.txt,text/csv,text/plain"
+          aria-label="CSV file of readings"
+          onChange={(event) => {
+            const [chosen] = event.target.files ?? []
+            event.target.value = ''
+            void chosen?.text().then(take)
+          }}
+        />
+      </div>
+      <div className="small" aria-live="polite">
+        {told && (
+          <>
+            <p>{told.taken === 1 ? '1 reading added.' : `${told.taken} readings added.`}</p>
+            <ul>
+              {told.problems.map((p) => (
+                <li key={p.path} className="field-fault">
+                  Line {p.path.replace('line/', '')} is left out: {p.got}. {p.hint}
+                </li>
+              ))}
+            </ul>
+          </>
+        )}
+      </div>
+    </details>
+  )
+}

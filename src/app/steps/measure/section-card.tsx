@@ -1,0 +1,62 @@
+import { plausible } from '../../../entry/plausible.ts'
+import { sectionRow } from '../../../papers/section-row.ts'
+import type { SectionInput } from '../../../project/schema/hilt.ts'
+import { useSaid } from '../../fields/use-said.ts'
+import { SizeField } from '../../readings/size-field.tsx'
+import { BoreSteps } from './bore-steps.tsx'
+import { MaterialField } from './material-field.tsx'
+import { WordsField } from './name-field.tsx'
+import { OrderButtons } from './order-buttons.tsx'
+import { OutsideSteps } from './outside-steps.tsx'
+import { RecordCard } from './record-card.tsx'
+import { SectionMore } from './section-more.tsx'
+
+/** A section: its three numbers in a line, and all of it when opened. */
+export function SectionCard({
+  section,
+  at,
+  count,
+}: {
+  readonly section: SectionInput
+  readonly at: number
+  readonly count: number
+}) {
+  const path = `sections/${section.id}`
+  const said = useSaid()
+  const name = section.name ?? section.id
+  const row = sectionRow(section, (of) => said.size(of))
+  return (
+    <RecordCard
+      path={path}
+      group="sections"
+      name={name}
+      line={
+        <span className="section-line">
+          <b>{name}</b>
+          <Told name="length" text={row.length} />
+          <Told name="outside ⌀" text={row.outside} />
+          <Told name="bore ⌀" text={row.bore} />
+        </span>
+      }
+      tools={<OrderButtons list="sections" at={at} count={count} name={name} />}
+    >
+      <div className="fields-3">
+        <SizeField path={`${path}/length`} label="Length" usual={plausible.depth} placeholder="mm or in" narrow />
+        <MaterialField path={`${path}/material`} />
+        <WordsField path={`${path}/name`} label="Name" placeholder={section.id} />
+      </div>
+      <OutsideSteps section={section.id} />
+      <BoreSteps section={section.id} />
+      <SectionMore section={section} first={at === 0} />
+    </RecordCard>
+  )
+}
+
+function Told({ name, text }: { readonly name: string; readonly text: string }) {
+  return (
+    <span className="told">
+      <span className="unseen">{name} </span>
+      <span className="number">{text}</span>
+    </span>
+  )
+}
