@@ -26,11 +26,9 @@ export interface BoreStepProps {
 
 /** One step of a bore: how long, how wide, and which thread. */
 export function BoreStep({ section, step, at, count }: BoreStepProps) {
-  const { job } = useWork()
   const list = `sections/${section}/bore`
   const path = `${list}/${step.id ?? at}`
   const name = step.name ?? `step ${at + 1}`
-  const form = formOf(step)
   return (
     <li className="step">
       {count > 1 && (
@@ -42,43 +40,61 @@ export function BoreStep({ section, step, at, count }: BoreStepProps) {
           </div>
         </div>
       )}
-      <div className="fields-3">
-        <ChoiceField
-          id={`${path}/kind`}
-          label="Form"
-          value={form}
-          onValue={(next) => void job.edit((p) => withValue(p, path, inForm(step, next as StepForm)))}
-          options={forms}
-        />
-        {form === 'thread' && <ThreadField path={`${path}/thread`} crests={`${path}/diameter`} />}
-        {form !== 'closed' && (
-          <SizeField
-            path={`${path}/diameter`}
-            label={form === 'taper' ? '⌀ at the rear' : form === 'thread' ? '⌀ over the crests' : 'Bore ⌀'}
-            usual={plausible.bore}
-            optional
-            placeholder={form === 'thread' ? 'from the thread' : 'mm or in'}
-            narrow
-          />
-        )}
-        {form === 'taper' && (
-          <SizeField path={`${path}/diameterEnd`} label="⌀ at the blade end" usual={plausible.bore} narrow />
-        )}
-        {(count > 1 || step.length !== undefined) && (
-          <SizeField path={`${path}/length`} label="Length" optional placeholder="what is left" narrow />
-        )}
+      <div className="essentials">
+        <StepFields section={section} step={step} at={at} count={count} />
       </div>
-      {form !== 'closed' && (
-        <details className="more">
-          <summary>Coating{form === 'thread' ? ', tolerance class' : ''}</summary>
-          <div className="fields-3">
-            <SizeField path={`${path}/allowance`} label="Coating or burr, each side" optional measured={false} narrow />
-            {form === 'thread' && (
-              <WordsField path={`${path}/threadClass`} label="Tolerance class" placeholder="6H, 2B" />
-            )}
-          </div>
-        </details>
-      )}
+      <StepMore section={section} step={step} at={at} />
     </li>
+  )
+}
+
+/** The sizes of a step: its form, how wide it is, how long. */
+export function StepFields({ section, step, at, count }: BoreStepProps) {
+  const { job } = useWork()
+  const path = `sections/${section}/bore/${step.id ?? at}`
+  const form = formOf(step)
+  return (
+    <>
+      <ChoiceField
+        id={`${path}/kind`}
+        label="Form"
+        value={form}
+        onValue={(next) => void job.edit((p) => withValue(p, path, inForm(step, next as StepForm)))}
+        options={forms}
+      />
+      {form === 'thread' && <ThreadField path={`${path}/thread`} crests={`${path}/diameter`} />}
+      {form !== 'closed' && (
+        <SizeField
+          path={`${path}/diameter`}
+          label={form === 'taper' ? '⌀ at the rear' : form === 'thread' ? '⌀ over the crests' : 'Bore ⌀'}
+          usual={plausible.bore}
+          optional
+          placeholder={form === 'thread' ? 'from the thread' : 'mm or in'}
+          narrow
+        />
+      )}
+      {form === 'taper' && (
+        <SizeField path={`${path}/diameterEnd`} label="⌀ at the blade end" usual={plausible.bore} narrow />
+      )}
+      {(count > 1 || step.length !== undefined) && (
+        <SizeField path={`${path}/length`} label="Length" optional placeholder="what is left" narrow />
+      )}
+    </>
+  )
+}
+
+/** What narrows a bore, and how closely its thread was cut. */
+export function StepMore({ section, step, at }: Omit<BoreStepProps, 'count'>) {
+  const path = `sections/${section}/bore/${step.id ?? at}`
+  const form = formOf(step)
+  if (form === 'closed') return undefined
+  return (
+    <details className="more">
+      <summary>Coating{form === 'thread' ? ', tolerance class' : ''}</summary>
+      <div className="fields-3">
+        <SizeField path={`${path}/allowance`} label="Coating or burr, each side" optional measured={false} narrow />
+        {form === 'thread' && <WordsField path={`${path}/threadClass`} label="Tolerance class" placeholder="6H, 2B" />}
+      </div>
+    </details>
   )
 }

@@ -8,14 +8,7 @@ import { OwnFault, useEditAndGo } from './record-card.tsx'
 /** The bore of a section, step by step from its rear. */
 export function BoreSteps({ section }: { readonly section: string }) {
   const path = `sections/${section}/bore`
-  const steps = useProject((p) => p.sections.find((s) => s.id === section)?.bore) as readonly BoreStepInput[]
-  const go = useEditAndGo()
-  // The one that was last has taken what was left of the section till now: it is asked how long it is.
-  const add = () =>
-    go(
-      (p) => withRecord(p, path, newStep(p.sections.find((s) => s.id === section) as SectionInput)),
-      `${path}/${steps.at(-1)?.id ?? steps.length - 1}/length`,
-    )
+  const steps = useSteps(section)
   return (
     <fieldset className="steps" data-list>
       <legend>Bore, from the rear</legend>
@@ -25,9 +18,27 @@ export function BoreSteps({ section }: { readonly section: string }) {
           <BoreStep key={step.id ?? i} section={section} step={step} at={i} count={steps.length} />
         ))}
       </ol>
-      <button type="button" className="button" data-add onClick={add}>
-        Add a step
-      </button>
+      <AddStep section={section} />
     </fieldset>
+  )
+}
+
+const useSteps = (section: string): readonly BoreStepInput[] =>
+  useProject((p) => p.sections.find((s) => s.id === section)?.bore) ?? []
+
+/** One more step at the blade end. The one that was last took what was left of the section: it is asked how long it is. */
+export function AddStep({ section }: { readonly section: string }) {
+  const path = `sections/${section}/bore`
+  const steps = useSteps(section)
+  const go = useEditAndGo()
+  const add = () =>
+    go(
+      (p) => withRecord(p, path, newStep(p.sections.find((s) => s.id === section) as SectionInput)),
+      `${path}/${steps.at(-1)?.id ?? steps.length - 1}/length`,
+    )
+  return (
+    <button type="button" className="button" data-add onClick={add}>
+      Add a bore step
+    </button>
   )
 }

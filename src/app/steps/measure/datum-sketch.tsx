@@ -1,13 +1,16 @@
+import { useState } from 'react'
 import { useProject } from '../../work/work-context.ts'
 
 /** Where z and θ start, drawn small; open while nothing is measured. */
 export function DatumSketch() {
   const empty = useProject((p) => p.sections.every((s) => s.length === ''))
+  // It stays as it is when the first size comes: nothing moves under the hand that types.
+  const [open] = useState(empty)
   return (
-    <details className="more datum" open={empty}>
+    <details className="more datum" open={open}>
       <summary>Where z and θ start</summary>
       <svg
-        viewBox="0 0 420 132"
+        viewBox="0 0 440 146"
         role="img"
         aria-label="z is 0 at the rear face of the hilt and grows towards the blade. Seen from the rear, the clock angle θ is 0 at the main switch line, drawn up, and grows clockwise."
       >
@@ -34,11 +37,11 @@ export function DatumSketch() {
         <text x="362" y="22">
           θ = 0
         </text>
-        <text x="404" y="64">
+        <text x="404" y="66">
           90°
         </text>
-        <text x="356" y="98" textAnchor="middle">
-          from the rear
+        <text x="356" y="140" textAnchor="middle">
+          seen from the rear
         </text>
         <defs>
           <marker id="datum-arrow" viewBox="0 0 8 8" refX="7" refY="4" markerWidth="7" markerHeight="7" orient="auto">

@@ -8,56 +8,94 @@ import { TakeOut, useEditAndGo } from './record-card.tsx'
 
 type Steps = NonNullable<SectionInput['outside']>
 
-/** The outside of a section: one diameter, or steps from its rear. It may be left out: then no wall is judged. */
-export function OutsideSteps({ section }: { readonly section: string }) {
+/** What one step of the outside is set to; the only one, emptied, goes. */
+function useSetDiameter(section: string): (i: number, diameter?: QuantityInput) => void {
   const path = `sections/${section}/outside`
   const set = useSetValue()
-  const go = useEditAndGo()
-  const written = useProject((p) => p.sections.find((s) => s.id === section)?.outside) ?? []
-  const steps: Steps = written.length > 0 ? written : [{ diameter: '' }]
-  const only = steps.length === 1
-  const setDiameter = (i: number, diameter: QuantityInput = '') => {
-    if (only && diameter === '' && steps[0]?.diameterEnd === undefined) set(path, undefined)
-    else if (written.length === 0) set(path, [{ diameter }])
+  const steps = useOutside(section)
+  return (i, diameter = '') => {
+    if (steps.length < 2 && diameter === '' && steps[0]?.diameterEnd === undefined) set(path, undefined)
+    else if (steps.length === 0) set(path, [{ diameter }])
     else set(`${path}/${i}/diameter`, diameter)
   }
-  const add = () =>
-    go((p) => withValue(p, path, [...steps, { diameter: '' }] satisfies Steps), `${path}/${steps.length - 1}/length`)
+}
+
+const none: Steps = []
+const useOutside = (section: string): Steps =>
+  useProject((p) => p.sections.find((s) => s.id === section)?.outside) ?? none
+
+interface OfSection {
+  readonly section: string
+}
+
+/** An outside of one diameter, or of two where it tapers. It may be left out: then no wall is judged. */
+export function OneOutside({ section }: OfSection) {
+  const path = `sections/${section}/outside/0`
+  const setDiameter = useSetDiameter(section)
+  const taper = useOutside(section)[0]?.diameterEnd !== undefined
+  return (
+    <>
+      <SizeField
+        path={`${path}/diameter`}
+        label={taper ? 'Outside ⌀, rear' : 'Outside ⌀'}
+        usual={plausible.outside}
+        placeholder="mm or in"
+        narrow
+        onValue={(diameter) => setDiameter(0, diameter)}
+      />
+      {taper && <BladeEnd path={`${path}/diameterEnd`} label="Outside ⌀, blade end" />}
+    </>
+  )
+}
+
+const BladeEnd = ({ path, label }: { readonly path: string; readonly label: string }) => (
+  <SizeField path={path} label={label} usual={plausible.outside} optional placeholder="the same" narrow />
+)
+
+/** One more step at the blade end; the one that was last is asked how long it is. */
+export function AddOutside({ section }: OfSection) {
+  const path = `sections/${section}/outside`
+  const go = useEditAndGo()
+  const written = useOutside(section)
+  const steps: Steps = written.length > 0 ? written : [{ diameter: '' }]
+  return (
+    <button
+      type="button"
+      className="button"
+      data-add
+      onClick={() => go((p) => withValue(p, path, [...steps, { diameter: '' }]), `${path}/${steps.length - 1}/length`)}
+    >
+      Add an outside step
+    </button>
+  )
+}
+
+/** The outside of a section in steps from its rear. */
+export function OutsideSteps({ section }: OfSection) {
+  const path = `sections/${section}/outside`
+  const setDiameter = useSetDiameter(section)
+  const steps = useOutside(section)
   return (
     <fieldset className="steps" data-list>
       <legend>Outside, from the rear</legend>
       <ol>
         {steps.map((step, i) => (
           // biome-ignore lint: a step of the outside has no name but its place
-          <li key={i} className="step fields-3">
-            {!only && (
-              <SizeField path={`${path}/${i}/length`} label="Length" optional placeholder="what is left" narrow />
-            )}
+          <li key={i} className="step essentials">
             <SizeField
               path={`${path}/${i}/diameter`}
               label={step.diameterEnd === undefined ? 'Outside ⌀' : '⌀ at the rear'}
               usual={plausible.outside}
-              placeholder="mm or in"
               narrow
               onValue={(diameter) => setDiameter(i, diameter)}
             />
-            {written.length > 0 && (
-              <SizeField
-                path={`${path}/${i}/diameterEnd`}
-                label="⌀ at the blade end"
-                usual={plausible.outside}
-                optional
-                placeholder="the same"
-                narrow
-              />
-            )}
-            {!only && <TakeOut path={`${path}/${i}`} name={`outside step ${i + 1}`} label="×" />}
+            <BladeEnd path={`${path}/${i}/diameterEnd`} label="⌀ at the blade end" />
+            <SizeField path={`${path}/${i}/length`} label="Length" optional placeholder="what is left" narrow />
+            <TakeOut path={`${path}/${i}`} name={`outside step ${i + 1}`} label="×" />
           </li>
         ))}
       </ol>
-      <button type="button" className="button" data-add onClick={add}>
-        Add an outside step
-      </button>
+      <AddOutside section={section} />
     </fieldset>
   )
 }

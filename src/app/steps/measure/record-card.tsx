@@ -30,7 +30,9 @@ export function RecordCard({ path, line, group, name, tools, children }: RecordC
       <summary>
         {line}
         {(fault ?? question) && (
-          <span className={`card-mark ${fault ? 'field-fault' : 'field-question'}`}>{fault ? 'to mend' : 'asked'}</span>
+          <span className={`card-mark ${fault ? 'field-fault' : 'field-question'}`}>
+            {fault ? (fault.code === 'missing' ? 'not all typed yet' : 'to mend') : 'asked about'}
+          </span>
         )}
       </summary>
       <div className="card-body">

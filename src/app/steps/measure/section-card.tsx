@@ -3,11 +3,12 @@ import { sectionRow } from '../../../papers/section-row.ts'
 import type { SectionInput } from '../../../project/schema/hilt.ts'
 import { useSaid } from '../../fields/use-said.ts'
 import { SizeField } from '../../readings/size-field.tsx'
-import { BoreSteps } from './bore-steps.tsx'
+import { StepFields, StepMore } from './bore-step.tsx'
+import { AddStep, BoreSteps } from './bore-steps.tsx'
 import { MaterialField } from './material-field.tsx'
 import { WordsField } from './name-field.tsx'
 import { OrderButtons } from './order-buttons.tsx'
-import { OutsideSteps } from './outside-steps.tsx'
+import { AddOutside, OneOutside, OutsideSteps } from './outside-steps.tsx'
 import { RecordCard } from './record-card.tsx'
 import { SectionMore } from './section-more.tsx'
 
@@ -24,6 +25,8 @@ export function SectionCard({
   const path = `sections/${section.id}`
   const said = useSaid()
   const name = section.name ?? section.id
+  const oneOutside = (section.outside ?? []).length < 2
+  const step = section.bore.length === 1 ? section.bore[0] : undefined
   const row = sectionRow(section, (of) => said.size(of))
   return (
     <RecordCard
@@ -40,13 +43,24 @@ export function SectionCard({
       }
       tools={<OrderButtons list="sections" at={at} count={count} name={name} />}
     >
-      <div className="fields-3">
+      <div className="essentials">
         <SizeField path={`${path}/length`} label="Length" usual={plausible.depth} placeholder="mm or in" narrow />
-        <MaterialField path={`${path}/material`} />
-        <WordsField path={`${path}/name`} label="Name" placeholder={section.id} />
+        {oneOutside && <OneOutside section={section.id} />}
+        {step && <StepFields section={section.id} step={step} at={0} count={1} />}
       </div>
-      <OutsideSteps section={section.id} />
-      <BoreSteps section={section.id} />
+      {step && <StepMore section={section.id} step={step} at={0} />}
+      {!oneOutside && <OutsideSteps section={section.id} />}
+      {!step && <BoreSteps section={section.id} />}
+      {(oneOutside || step) && (
+        <div className="save-buttons">
+          {step && <AddStep section={section.id} />}
+          {oneOutside && <AddOutside section={section.id} />}
+        </div>
+      )}
+      <div className="fields-3">
+        <WordsField path={`${path}/name`} label="Name" placeholder={section.id} />
+        <MaterialField path={`${path}/material`} />
+      </div>
       <SectionMore section={section} first={at === 0} />
     </RecordCard>
   )
