@@ -1,6 +1,6 @@
 import { useEffect, useId, useRef, useState } from 'react'
-import { placeWords } from '../../papers/place-words.ts'
 import { valueAt } from '../../project/path.ts'
+import { placeWords } from '../../project/place-words.ts'
 import type { QuantityInput } from '../../project/schema/quantity.ts'
 import { dimensionOf, usualTool } from '../../resolve/dimension.ts'
 import { useProject } from '../work/work-context.ts'

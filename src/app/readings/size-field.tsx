@@ -2,6 +2,7 @@ import './readings.css'
 import { type ReactNode, useState } from 'react'
 import { parseAngle } from '../../entry/entry.ts'
 import type { Plausible } from '../../entry/plausible.ts'
+import type { Size } from '../../papers/sizes.ts'
 import { valueAt } from '../../project/path.ts'
 import type { QuantityInput } from '../../project/schema/quantity.ts'
 import { readingsOf, retyped, textOf } from '../../project/typed-size.ts'
@@ -51,7 +52,13 @@ export function SizeField(props: SizeFieldProps) {
   return (
     <div className="size">
       {several ? (
-        <SeveralReadings {...field} count={readingsOf(input).length} size={size} onOpen={() => setSheet(true)} />
+        <SeveralReadings
+          {...field}
+          count={readingsOf(input).length}
+          size={size}
+          narrow={props.narrow === true}
+          onOpen={() => setSheet(true)}
+        />
       ) : kind === 'angle' ? (
         <AngleField {...field} />
       ) : (
@@ -60,13 +67,17 @@ export function SizeField(props: SizeFieldProps) {
       {measured && (
         <button type="button" className="size-source" onClick={() => setSheet(true)}>
           <span className="unseen">Readings of {label}: </span>
-          {field.text === '' && !several ? 'readings …' : (size?.from.split(';')[0] ?? 'readings …')}
+          {field.text === '' && !several ? 'readings …' : (sourceOf(size) ?? 'readings …')}
         </button>
       )}
       {sheet && <ReadingsSheet path={path} onValue={put} onClose={() => setSheet(false)} />}
     </div>
   )
 }
+
+/** How it is known, in a word or two; the sheet has the rest. */
+const sourceOf = (size: Size | undefined): string | undefined =>
+  size?.source === 'assumed' ? 'assumed' : size?.from.split(';')[0]?.replace(/^1 reading, /, '')
 
 type FieldOf = Parameters<typeof TypedField>[0]
 
@@ -79,11 +90,12 @@ function AngleField(field: FieldOf) {
 function SeveralReadings(
   props: FieldOf & {
     readonly count: number
-    readonly size: ReturnType<ReturnType<typeof useSaid>['size']>
+    readonly narrow: boolean
+    readonly size: Size | undefined
     readonly onOpen: () => void
   },
 ) {
-  const { id, label, count, size, fault, question, onOpen } = props
+  const { id, label, count, size, narrow, fault, question, onOpen } = props
   return (
     <div className="field">
       <span className="field-label" aria-hidden="true">
@@ -102,7 +114,7 @@ function SeveralReadings(
         {size ? size.nominal.toFixed(2) : `${count} readings`}
       </button>
       <FieldNote id={`${id}-note`} fault={fault?.hint} question={question?.hint}>
-        {size && `${size.low.toFixed(2)}–${size.high.toFixed(2)} mm`}
+        {size && `${size.low.toFixed(2)}–${size.high.toFixed(2)}${narrow ? '' : ' mm'}`}
       </FieldNote>
     </div>
   )

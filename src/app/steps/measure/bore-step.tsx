@@ -66,10 +66,10 @@ export function StepFields({ section, step, at, count }: BoreStepProps) {
       {form !== 'closed' && (
         <SizeField
           path={`${path}/diameter`}
-          label={form === 'taper' ? '⌀ at the rear' : form === 'thread' ? '⌀ over the crests' : 'Bore ⌀'}
+          label={form === 'taper' ? '⌀ at the rear' : form === 'thread' ? 'Crests ⌀' : 'Bore ⌀'}
           usual={plausible.bore}
           optional
-          placeholder={form === 'thread' ? 'from the thread' : 'mm or in'}
+          placeholder={form === 'thread' ? 'computed' : 'mm or in'}
           narrow
         />
       )}

@@ -1,5 +1,5 @@
-import { placeWords } from '../../../papers/place-words.ts'
 import { withValue } from '../../../project/path.ts'
+import { placeWords } from '../../../project/place-words.ts'
 import type { FeatureInput } from '../../../project/schema/hilt.ts'
 import { ChoiceField } from '../../fields/choice-field.tsx'
 import { SizeField } from '../../readings/size-field.tsx'

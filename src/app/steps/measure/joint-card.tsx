@@ -1,6 +1,6 @@
 import { cautions } from '../../../job/cautions.ts'
-import { placeWords } from '../../../papers/place-words.ts'
 import { withRecord } from '../../../project/path.ts'
+import { placeWords } from '../../../project/place-words.ts'
 import type { JointInput } from '../../../project/schema/hilt.ts'
 import { textOf } from '../../../project/typed-size.ts'
 import { SizeField } from '../../readings/size-field.tsx'

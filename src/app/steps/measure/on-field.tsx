@@ -1,4 +1,4 @@
-import { placeWords } from '../../../papers/place-words.ts'
+import { placeWords } from '../../../project/place-words.ts'
 import { useProject } from '../../work/work-context.ts'
 import { PickField } from './name-field.tsx'
 

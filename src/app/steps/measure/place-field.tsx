@@ -1,6 +1,6 @@
-import { placeWords } from '../../../papers/place-words.ts'
 import { isRelative } from '../../../project/forms.ts'
 import { valueAt } from '../../../project/path.ts'
+import { placeWords } from '../../../project/place-words.ts'
 import type { ZPlaceInput } from '../../../project/schema/place.ts'
 import type { Project } from '../../../project/schema/project.ts'
 import { ChoiceField } from '../../fields/choice-field.tsx'

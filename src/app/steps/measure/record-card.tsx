@@ -1,7 +1,7 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react'
 import { flushSync } from 'react-dom'
-import { placeWords } from '../../../papers/place-words.ts'
 import { withValue } from '../../../project/path.ts'
+import { placeWords } from '../../../project/place-words.ts'
 import { referrersOf } from '../../../project/referrers.ts'
 import type { Project } from '../../../project/schema/project.ts'
 import { focusPath } from '../../fields/focus-path.ts'

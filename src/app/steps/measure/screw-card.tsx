@@ -1,4 +1,4 @@
-import { placeWords } from '../../../papers/place-words.ts'
+import { placeWords } from '../../../project/place-words.ts'
 import type { ScrewInput } from '../../../project/schema/hilt.ts'
 import { SizeField } from '../../readings/size-field.tsx'
 import { useProject } from '../../work/work-context.ts'
