@@ -47,11 +47,11 @@ const at =
     const kept: string[] = []
     const masked = line.replaceAll(quotedCell, (_, before: string, cell: string) => {
       kept.push(cell.slice(1, -1).replaceAll('""', '"'))
-      return `${before}\u0000${kept.length - 1}\u0000`
+      return `${before}\uE000${kept.length - 1}\uE000`
     })
     return masked
       .split(sign)
-      .map((cell) => bare(cell.replace(/\u0000(\d+)\u0000/, (_, n: string) => kept[Number(n)] ?? '')))
+      .map((cell) => bare(cell.replace(/\uE000(\d+)\uE000/, (_, n: string) => kept[Number(n)] ?? '')))
   }
 
 /** A cell in quotation marks, with what stood before it. */

@@ -67,11 +67,7 @@ export function readingsOf(input: QuantityInput | undefined): readonly ReadingIn
 }
 
 /** Readings as they go into the project; one alone of the usual tool is just its text, none is nothing. */
-export function fromReadings(
-  readings: readonly ReadingInput[],
-  tool?: string | undefined,
-  jawFlat?: number | undefined,
-): QuantityInput {
+export function fromReadings(readings: readonly ReadingInput[], tool?: string, jawFlat?: number): QuantityInput {
   const [first] = readings
   if (!first) return ''
   const plain = first.z === undefined && first.theta === undefined && tool === undefined && jawFlat === undefined

@@ -63,7 +63,7 @@ export function ReadingRows({ path, draft, onDraft, round, questions }: ReadingR
         </thead>
         <tbody>
           {draft.rows.slice(0, draft.assumed ? 1 : undefined).map((row, i) => (
-            // biome-ignore lint: a reading has no name but its place
+            // A reading has no name but its place
             <tr key={i}>
               <td className="number soft">{i + 1}</td>
               {shown.map(({ cell, place }) => (

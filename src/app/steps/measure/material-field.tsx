@@ -23,7 +23,9 @@ export function MaterialField({ path }: { readonly path: string }) {
       />
       <datalist id={list}>
         {usual.map((m) => (
-          <option key={m} value={m} />
+          <option key={m} value={m}>
+            {m}
+          </option>
         ))}
       </datalist>
     </div>

@@ -80,7 +80,7 @@ export function OutsideSteps({ section }: OfSection) {
       <legend>Outside, from the rear</legend>
       <ol>
         {steps.map((step, i) => (
-          // biome-ignore lint: a step of the outside has no name but its place
+          // A step of the outside has no name but its place
           <li key={i} className="step essentials">
             <SizeField
               path={`${path}/${i}/diameter`}

@@ -79,7 +79,7 @@ export function TakeOut({
   useEffect(() => {
     if (others) ask.current?.focus()
   }, [others])
-  const here = useRef<HTMLDivElement>(null)
+  const here = useRef<HTMLDivElement & HTMLFieldSetElement>(null)
   const remove = (also: readonly string[]) => {
     const list = here.current?.closest('[data-list]')
     flushSync(() => void edit(also))
@@ -107,7 +107,7 @@ export function TakeOut({
       </div>
     )
   return (
-    <div ref={here} className="take-out" role="group" aria-label={`Take ${name} out?`}>
+    <fieldset ref={here} className="take-out" aria-label={`Take ${name} out?`}>
       <p>
         <b>{name}</b> is named by:
       </p>
@@ -124,7 +124,7 @@ export function TakeOut({
           Keep it
         </button>
       </div>
-    </div>
+    </fieldset>
   )
 }
 
