@@ -29,6 +29,14 @@ export const nearer = (eye: Eye, by: number): Eye => ({
   zoom: Math.max(zooms.min, Math.min(zooms.max, eye.zoom * by)),
 })
 
+/** A turn by one step: left, right, up or down as the eye goes. */
+export const turns: readonly (readonly [string, string, (eye: Eye) => Eye])[] = [
+  ['Turn left', '◂', (e) => moved(e, -step, 0)],
+  ['Turn right', '▸', (e) => moved(e, step, 0)],
+  ['Turn up', '▴', (e) => moved(e, 0, step)],
+  ['Turn down', '▾', (e) => moved(e, 0, -step)],
+]
+
 /** What the keys do to the eye. */
 export const keys: Readonly<Record<string, (eye: Eye) => Eye>> = {
   ArrowLeft: (e) => moved(e, -step, 0),

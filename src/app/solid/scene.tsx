@@ -4,7 +4,7 @@ import { DoubleSide, Plane, Vector3 } from 'three'
 import type { ContentSolid } from '../../papers/solid-contents.ts'
 import type { SolidView } from '../../worker/press.ts'
 import { bodyGeometry, dispose, lying, type Shown, simpleGeometry } from './geometry.ts'
-import { useInks } from './inks.ts'
+import { type InkName, useInks } from './inks.ts'
 
 /** The sled with its contents, lying along the screen, its middle in the middle. */
 export function Scene(props: {
@@ -24,7 +24,7 @@ export function Scene(props: {
       <group position={[-middle, 0, 0]}>
         <group matrix={lying} matrixAutoUpdate={false}>
           {solid.bodies.map((b) => (
-            <Piece key={b.id} make={bodyGeometry} of={b} colour={inks['sled']} ink={inks['ink']} planes={planes} />
+            <Piece key={b.id} make={bodyGeometry} of={b} colour={inks.sled} ink={inks.ink} planes={planes} />
           ))}
           {contents &&
             solid.contents.map((c) => (
@@ -33,7 +33,7 @@ export function Scene(props: {
                 make={simpleGeometry}
                 of={c}
                 colour={inks[washOf(c)]}
-                ink={inks['ink']}
+                ink={inks.ink}
                 planes={[]}
               />
             ))}
@@ -43,8 +43,8 @@ export function Scene(props: {
   )
 }
 
-const washOf = (c: ContentSolid): string =>
-  ['cell', 'board', 'speaker', 'contact'].includes(c.kind) ? c.kind : 'other'
+const washOf = ({ kind }: ContentSolid): InkName =>
+  kind === 'cell' || kind === 'board' || kind === 'speaker' || kind === 'contact' ? kind : 'other'
 
 function Piece<T>(props: {
   readonly make: (of: T) => Shown

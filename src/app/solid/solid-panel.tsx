@@ -1,7 +1,8 @@
 import './solid.css'
-import { Component, lazy, type ReactNode, Suspense, useState } from 'react'
+import { lazy, Suspense, useState } from 'react'
 import type { SolidView } from '../../worker/press.ts'
 import { fixed } from '../sheet/numbers.ts'
+import { Survives } from './survives.tsx'
 import { hasWebGl } from './webgl.ts'
 
 /** Three and fiber come with this file, and only when a solid is first shown. */
@@ -44,7 +45,7 @@ export function SolidPanel({ solid, trouble, shown, onShow, theme }: SolidPanelP
       {shown && !able && <Unable />}
       {shown && trouble !== undefined && <p className="small">{trouble}</p>}
       {shown && able && trouble === undefined && (
-        <Survives>
+        <Survives instead={<Unable />}>
           <Suspense fallback={<p className="small soft">Fetching the solid view …</p>}>
             {solid ? <SolidScene solid={solid} theme={theme} /> : <p className="small soft">Building the sled …</p>}
           </Suspense>
@@ -54,21 +55,9 @@ export function SolidPanel({ solid, trouble, shown, onShow, theme }: SolidPanelP
   )
 }
 
-const Unable = () => (
+/** Said where there is no WebGL. */
+export const Unable = () => (
   <p className="small">
     This browser cannot draw solids. Nothing is lost by it: the drawings, the findings and the STL are complete without.
   </p>
 )
-
-/** A solid view that fails takes nothing else with it. */
-class Survives extends Component<{ readonly children: ReactNode }, { readonly failed: boolean }> {
-  override state = { failed: false }
-
-  static getDerivedStateFromError() {
-    return { failed: true }
-  }
-
-  override render() {
-    return this.state.failed ? <Unable /> : this.props.children
-  }
-}

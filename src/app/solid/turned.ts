@@ -9,12 +9,22 @@ const chord = 6
 
 /**
  * What is left of a turned piece between two clock angles, in steps fine enough to look round. The piece may begin
- * anywhere: `to` is at most a whole turn above `from`. Each stretch that is left comes by itself.
+ * anywhere; `to` is at most a whole turn above `from`. Each stretch that is left comes by itself.
  */
 export function leftBetween(t: Turned, from: number, to: number): Turned[] {
   const [first, last] = [t.angles[0] as number, t.angles.at(-1) as number]
-  return [-2, -1, 0, 1, 2].flatMap((turns): Turned[] => {
-    const [a, b] = [Math.max(first, from + 360 * turns), Math.min(last, to + 360 * turns)]
+  const turns = [-720, -360, 0, 360, 720]
+  if (last - first > 360 - 1e-6) {
+    // A whole round has no seam: it is taken twice around, so that every stretch of it is in one piece.
+    const twice = {
+      angles: [...t.angles, ...t.angles.slice(1).map((a) => a + 360)],
+      rings: [...t.rings, ...t.rings.slice(1)],
+    }
+    const start = first + ((((from - first) % 360) + 360) % 360)
+    return [stepped(twice, start, start + to - from)]
+  }
+  return turns.flatMap((turn): Turned[] => {
+    const [a, b] = [Math.max(first, from + turn), Math.min(last, to + turn)]
     return b - a < 1e-3 ? [] : [stepped(t, a, b)]
   })
 }
@@ -80,23 +90,38 @@ export function turnedFaces({ angles, rings }: Turned): { positions: Float32Arra
 /** Corners sharper than this are drawn as edges, as the cosine of the turn. */
 const smooth = Math.cos(Math.PI / 7)
 
-/** Lines around the round at the sharp corners of the profile, and, where it is cut, the profile at both ends. */
-export function turnedEdges({ angles, rings }: Turned, cut: boolean): Float32Array {
+/** Lines around the round at the sharp corners of the profile, and the profile itself where it is cut. */
+export function turnedEdges({ angles, rings }: Turned, cut: readonly [boolean, boolean]): Float32Array {
   const lines: number[] = []
-  const point = (station: number, corner: number): [number, number, number] => {
-    const [z, r] = rings[station]?.[corner] ?? [0, 0]
-    const w = ((angles[station] as number) * Math.PI) / 180
-    return [r * Math.cos(w), r * Math.sin(w), z]
-  }
   const first = rings[0] ?? []
   for (const k of first.keys()) {
-    if (!sharp(first, k)) continue
-    for (let i = 0; i + 1 < angles.length; i++) lines.push(...point(i, k), ...point(i + 1, k))
+    if (!sharp(first, k) || winding(first, k)) continue
+    for (let i = 0; i + 1 < angles.length; i++)
+      lines.push(...at(angles[i], rings[i]?.[k]), ...at(angles[i + 1], rings[i + 1]?.[k]))
   }
-  if (cut)
-    for (const station of [0, angles.length - 1])
-      for (const k of first.keys()) lines.push(...point(station, k), ...point(station, (k + 1) % first.length))
+  for (const [end, drawn] of [[0, cut[0]] as const, [-1, cut[1]] as const]) {
+    const ring = rings.at(end) ?? []
+    if (drawn)
+      for (const k of ring.keys())
+        lines.push(...at(angles.at(end), ring[k]), ...at(angles.at(end), ring[(k + 1) % ring.length]))
+  }
   return Float32Array.from(lines)
+}
+
+/** A point of a profile at its clock angle, in the frame of the hilt. */
+export function at(angle: number | undefined, point: readonly [number, number] | undefined): [number, number, number] {
+  const [z, r] = point ?? [0, 0]
+  const w = ((angle ?? 0) * Math.PI) / 180
+  return [r * Math.cos(w), r * Math.sin(w), z]
+}
+
+/** Turns of a thread are too close for lines: light and shade show them. */
+const closest = 2.6
+
+function winding(ring: Turned['rings'][number], k: number): boolean {
+  const n = ring.length
+  const [a, b] = [ring[(k + n - 2) % n], ring[(k + 2) % n]]
+  return n > 8 && a !== undefined && b !== undefined && Math.abs(b[0] - a[0]) < closest && Math.abs(b[1] - a[1]) < 0.1
 }
 
 function sharp(ring: Turned['rings'][number], k: number): boolean {

@@ -15,7 +15,7 @@ describe('the hilt as simple bodies', () => {
   it('has a plain tube as one leaf all around, from bore to outside', () => {
     const { metal } = hiltSolid(assemblyOf(tube()))
     expect(metal).toHaveLength(1)
-    expect(metal[0]).toMatchObject({ section: 'sections/body', angles: [0, 360], order: 0 })
+    expect(metal[0]).toMatchObject({ section: 'sections/body', angles: [0, 360], order: 0, sides: [[], []] })
     const all = radii(metal[0] as MetalLeaf)
     expect([Math.min(...all), Math.max(...all)]).toEqual([15, 17.5])
   })
@@ -42,7 +42,25 @@ describe('the hilt as simple bodies', () => {
       [0, 50],
       [70, 180],
     ])
-    expect(round(metal.filter((l) => !within.includes(l)))).toBeCloseTo(300, 6)
+    const rest = metal.filter((l) => !within.includes(l))
+    expect(round(rest)).toBeCloseTo(300, 6)
+    // Beside the slot only its own edges are drawn: 50 to 70 in bore and outside, and its ends.
+    expect(rest[0]?.sides.map((s) => s.map(([a, b]) => [a, b].toSorted((p, q) => p[0] - q[0])))).toEqual(
+      [0, 1].map(() => [
+        [
+          [expect.closeTo(50, 6), 15],
+          [expect.closeTo(70, 6), 15],
+        ],
+        [
+          [expect.closeTo(50, 6), 17.5],
+          [expect.closeTo(70, 6), 17.5],
+        ],
+      ]),
+    )
+    expect(within.map((l) => l.sides.map((s) => s.length))).toEqual([
+      [1, 1],
+      [1, 1],
+    ])
   })
 
   it.each(demos.map((d) => [d.name, d.project] as const))('has all parts of %s, and metal all around', (_, project) => {
