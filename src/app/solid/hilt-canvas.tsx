@@ -1,5 +1,5 @@
 import { Canvas } from '@react-three/fiber'
-import { type KeyboardEvent, type PointerEvent, type Ref, useRef, useState } from 'react'
+import { type KeyboardEvent, type PointerEvent, type RefObject, useRef, useState } from 'react'
 import { Survival } from './canvas-care.tsx'
 import { type Eye, keys, moved } from './eye.ts'
 import type { Frame } from './framing.ts'
@@ -8,7 +8,7 @@ import type { Picked } from './picked.ts'
 import { FramedEye, Stage, type StageHandle } from './stage.tsx'
 
 export interface HiltCanvasProps extends HiltSceneProps {
-  readonly stage: Ref<StageHandle>
+  readonly stage: RefObject<StageHandle | null>
   readonly eye: Eye
   readonly onEye: (turn: (eye: Eye) => Eye) => void
   readonly frame: Frame
@@ -23,7 +23,6 @@ const still = 4
 export default function HiltCanvas(props: HiltCanvasProps) {
   const { stage, eye, onEye, frame, onPick, onLost, ...scene } = props
   const [life, setLife] = useState(0)
-  const own = useRef<StageHandle>(null)
   const drag = useRef<{ x: number; y: number; far: number } | undefined>(undefined)
   const onKey = (event: KeyboardEvent) => {
     const turn = keys[event.key]
@@ -43,12 +42,7 @@ export default function HiltCanvas(props: HiltCanvasProps) {
     drag.current = undefined
     if (!from || from.far > still) return
     const box = event.currentTarget.getBoundingClientRect()
-    onPick(own.current?.pick((event.clientX - box.left) / box.width, (event.clientY - box.top) / box.height))
-  }
-  const keep = (handle: StageHandle | null) => {
-    own.current = handle
-    if (typeof stage === 'function') stage(handle)
-    else if (stage) stage.current = handle
+    onPick(stage.current?.pick((event.clientX - box.left) / box.width, (event.clientY - box.top) / box.height))
   }
   return (
     // The picture is turned in place, by hand or by keys; every move has a button too.
@@ -80,7 +74,7 @@ export default function HiltCanvas(props: HiltCanvasProps) {
       >
         <Survival onLost={onLost} onRestored={() => setLife((n) => n + 1)} />
         <FramedEye eye={eye} frame={frame} />
-        <Stage handle={keep} />
+        <Stage handle={stage} />
         <HiltScene key={life} {...scene} />
       </Canvas>
     </div>
