@@ -56,6 +56,9 @@ export function worstCorners(pair: Pair): SolidPair[] {
   return fixings.map((fixed) => solidsOf(pair, 'worst', fixed))
 }
 
+/** The pair as solids with every spread at its loose end. Spreads that act in several ways are not searched: a bound. */
+export const bestSolids = (pair: Pair): SolidPair => solidsOf(pair, 'best', none)
+
 /** The pair as solids, as measured. */
 export const nominalSolids = (pair: Pair): SolidPair => solidsOf(pair, 'nominal', none)
 

@@ -35,6 +35,8 @@ export interface CrossPart {
   readonly id: string
   readonly name: string
   readonly kind: Part['kind'] | 'intrusion'
+  /** It sits in the wall and passes it by its own hole. */
+  readonly inWall: boolean
   readonly outlines: readonly Outline[]
 }
 
@@ -54,7 +56,7 @@ export function crossSectionView(
   const wall = walls.toSorted((a, b) => a.r - b.r)[0]
   const outer = outsideAt(assembly, z)
   const parts = assembly.parts.filter((p) => !gone?.has(p.id))
-  const contents = parts.map((p) => partAt(p.id, p.name, p.kind, p.bodies, z))
+  const contents = parts.map((p) => ({ ...partAt(p.id, p.name, p.kind, p.bodies, z), inWall: p.section !== undefined }))
   const inTheWay = assembly.intrusions.map((i) => i.body).filter(here)
   const sleds = assembly.sleds
     .filter((sled) => !gone?.has(`sleds/${sled.id}`))
@@ -114,6 +116,7 @@ const partAt = (id: string, name: string, kind: CrossPart['kind'], bodies: reado
   id,
   name,
   kind,
+  inWall: kind === 'intrusion',
   outlines: regionsOf(bodies, z).flatMap(({ region }) => outlinesOf(region)),
 })
 

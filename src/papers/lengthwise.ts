@@ -22,6 +22,9 @@ export interface LengthwiseView {
   readonly sleds: readonly SledSection[]
   readonly contents: readonly SectionedPart[]
   readonly intrusions: readonly SectionedPart[]
+  readonly sections: readonly NamedStretch[]
+  /** Where each part lies along the hilt, whether the plane meets it or not. */
+  readonly parts: readonly NamedStretch[]
   /** Free bores along the axis, for dimensions. */
   readonly bores: readonly BoreStretch[]
 }
@@ -39,8 +42,18 @@ export interface SectionedPart {
   readonly id: string
   readonly name: string
   readonly kind: Part['kind'] | 'intrusion'
+  /** It sits in the wall and passes it by its own hole. */
+  readonly inWall: boolean
   readonly cut: readonly (readonly Point2[])[]
   readonly seen: readonly (readonly Point2[])[]
+}
+
+/** A stretch of the hilt with its name. */
+export interface NamedStretch {
+  readonly id: string
+  readonly name: string
+  readonly z0: number
+  readonly z1: number
 }
 
 export interface BoreStretch {
@@ -87,15 +100,24 @@ export function lengthwiseView(
     })),
     contents: assembly.parts
       .filter((p) => !gone?.has(p.id))
-      .map((p) => ({ id: p.id, name: p.name, kind: p.kind, ...sectioned(p.bodies, theta, reach) })),
+      .map((p) => ({
+        id: p.id,
+        name: p.name,
+        kind: p.kind,
+        inWall: p.section !== undefined,
+        ...sectioned(p.bodies, theta, reach),
+      })),
     intrusions: assembly.intrusions
       .filter(({ body }) => isThere(body.states, state) && !gone?.has(body.of))
       .map(({ body }) => ({
         id: body.of,
         name: body.name,
         kind: 'intrusion' as const,
+        inWall: true,
         ...sectioned([body], theta, reach),
       })),
+    sections: assembly.sections.map(({ id, name, ends }) => stretchOf(`sections/${id}`, name, ends)),
+    parts: assembly.parts.filter((p) => !gone?.has(p.id)).map(({ id, name, ends }) => stretchOf(id, name, ends)),
     bores: steps.flatMap((s): BoreStretch[] =>
       s.kind === 'solid' || !s.r0 || !s.r1 || !isThere(s.states, state)
         ? []
@@ -113,6 +135,13 @@ export function lengthwiseView(
     ),
   }
 }
+
+const stretchOf = (id: string, name: string, ends: Part['ends']): NamedStretch => ({
+  id,
+  name,
+  z0: ends.rear.nominal,
+  z1: ends.blade.nominal,
+})
 
 function sectioned(bodies: readonly Body[], theta: number, reach: number): Pick<SectionedPart, 'cut' | 'seen'> {
   const limits: Span = [-reach, reach]

@@ -6,6 +6,7 @@ import type { SledInput } from '../project/schema/sled.ts'
 import type { Quantity } from '../quantity/quantity.ts'
 import type { Across } from './across.ts'
 import type { Missing } from './context.ts'
+import type { Cover, RoundHole } from './covers.ts'
 import type { Extent } from './extent.ts'
 import type { WallOpening } from './features.ts'
 import type { Ends } from './heights.ts'
@@ -22,6 +23,9 @@ export interface Assembly {
   /** Bore walls, slots cut out, as bodies. */
   readonly bores: readonly BoreBody[]
   readonly openings: readonly WallOpening[]
+  /** Round holes in the wall, and covers over it: what the drawings show and the clearance checks leave alone. */
+  readonly roundHoles: readonly RoundHole[]
+  readonly covers: readonly Cover[]
   readonly intrusions: readonly Intrusion[]
   readonly parts: readonly Part[]
   readonly sleds: readonly Sled[]

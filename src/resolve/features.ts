@@ -12,6 +12,7 @@ import { wallAt } from './wall.ts'
 /** A slot in the wall: where along z, its cross-section, and how deep. */
 export interface WallOpening {
   readonly id: string
+  readonly name: string
   readonly section: string
   readonly z0: Quantity
   readonly z1: Quantity
@@ -245,7 +246,7 @@ export function openingsOf(ctx: Context, heights: Heights, sections: readonly Se
       reach,
       ...(depth && wall ? { floor: add(wall, depth) } : {}),
     }
-    return [{ id: path, section: section.id, z0: ends.rear, z1: ends.blade, opening }]
+    return [{ id: path, name: f.name ?? f.id, section: section.id, z0: ends.rear, z1: ends.blade, opening }]
   })
 }
 

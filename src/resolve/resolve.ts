@@ -5,6 +5,7 @@ import type { Assembly, Sled } from './assembly.ts'
 import { boresOf } from './bores.ts'
 import { bundlesOf } from './bundles.ts'
 import { type Context, contextOf, wrong } from './context.ts'
+import { coversOf, roundHolesOf } from './covers.ts'
 import { intrusionsOf, openingsOf, placeFeatures } from './features.ts'
 import { Heights } from './heights.ts'
 import { insertionsOf } from './insertions.ts'
@@ -48,6 +49,7 @@ export function resolve(written: Project, presets: Presets, hiltId?: string): Ou
   const sections = resolveSections(ctx, heights, sectionInputs)
   const openings = openingsOf(ctx, heights, sections)
   const intrusions = intrusionsOf(ctx, heights, sections)
+  const [covers, roundHoles] = [coversOf(ctx, heights), roundHolesOf(ctx, heights, sections)]
   const insertions = insertionsOf(
     ctx,
     sections,
@@ -67,6 +69,8 @@ export function resolve(written: Project, presets: Presets, hiltId?: string): Ou
     sections,
     bores: boresOf(sections, openings),
     openings,
+    roundHoles,
+    covers,
     intrusions,
     parts,
     sleds,

@@ -33,6 +33,8 @@ export function CrossSection({ view, marks, tallest = 340 }: CrossSectionProps) 
   const outer = (view.outside ?? view.reach) * frame.scale
   const gaps = placeGaps(view.gaps, frame, radius)
   const bore = outlinePaths(view.free, frame)
+  // What sits in the wall passes it by its own hole.
+  const inside = view.contents.filter((c) => !c.inWall)
   return (
     <div ref={ref} className="cross">
       {width > 0 && (
@@ -59,7 +61,7 @@ export function CrossSection({ view, marks, tallest = 340 }: CrossSectionProps) 
             </g>
           ))}
           <g clipPath={`url(#${wall})`}>
-            <path fill="url(#hatch-lack)" d={view.contents.map((c) => outlinePaths(c.outlines, frame)).join('')} />
+            <path fill="url(#hatch-lack)" d={inside.map((c) => outlinePaths(c.outlines, frame)).join('')} />
           </g>
           {view.metal && (
             <g clipPath={`url(#${clip})`}>

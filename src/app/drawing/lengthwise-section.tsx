@@ -1,11 +1,11 @@
 import './drawing.css'
-import { useId } from 'react'
 import type { Where } from '../../checks/finding.ts'
 import type { LengthwiseView } from '../../papers/lengthwise.ts'
 import { fixed } from '../sheet/numbers.ts'
 import { Contents, CutSled } from './contents.tsx'
-import { type Frame, frameOf, pathOf, sheetMargin } from './frame.ts'
+import { frameOf, sheetMargin } from './frame.ts'
 import { Metal } from './metal.tsx'
+import { Overlaps } from './overlaps.tsx'
 import { PlaceMark } from './place-mark.tsx'
 import { Ruler } from './ruler.tsx'
 import { SectionDimensions } from './section-dimensions.tsx'
@@ -81,28 +81,11 @@ export function LengthwiseSection(props: LengthwiseSectionProps) {
   )
 }
 
-/** Where a part would lie in the metal: hatched as a clash is. */
-function Overlaps({ view, frame }: { readonly view: LengthwiseView; readonly frame: Frame }) {
-  const clip = useId()
-  return (
-    <>
-      <clipPath id={clip}>
-        <path d={view.metal.map((m) => pathOf(m.ring, frame, true)).join('')} />
-      </clipPath>
-      <path
-        clipPath={`url(#${clip})`}
-        fill="url(#hatch-lack)"
-        d={view.contents.flatMap((p) => p.cut.map((c) => pathOf(c, frame, true))).join('')}
-      />
-    </>
-  )
-}
-
 /** Width of the slider's thumb, as in the style sheet, px. */
 const thumb = 24
 
 /** The picture in words. */
-function told(view: LengthwiseView): string {
+export function told(view: LengthwiseView): string {
   const span = (a: number, b: number) => `from ${fixed(a, 1)} to ${fixed(b, 1)}`
   const bores = view.bores.map((b) => `${b.name} ${fixed(b.d0)} wide ${span(b.z0, b.z1)}`)
   const sleds = view.sleds.map((s) => `${s.name} ${fixed(2 * s.radius, 1)} wide ${span(s.z0, s.z1)}`)
