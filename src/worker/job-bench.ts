@@ -5,13 +5,16 @@ import { soFar } from '../job/so-far.ts'
 import { type Comparison, compare } from '../papers/compare.ts'
 import { type CrossSectionView, crossSectionView } from '../papers/cross-section.ts'
 import { dimensionsOf } from '../papers/dimensions.ts'
+import { type GapStripView, gapStripView } from '../papers/gap-strip.ts'
 import type { InsertionWay } from '../papers/insertion-way.ts'
 import { type LengthwiseView, lengthwiseView } from '../papers/lengthwise.ts'
+import { type PartHandle, partHandles } from '../papers/part-handles.ts'
 import { type ReadingsView, readingsView } from '../papers/readings-sheet.ts'
 import { type PrintFigures, printFiguresOf, type Setting, settingsOf } from '../papers/settings.ts'
 import { type Size, sizesOf } from '../papers/sizes.ts'
 import type { SledDimension } from '../papers/sled-dimension.ts'
 import { typedSizes } from '../papers/typed-sizes.ts'
+import { type UnrolledView, unrolledView } from '../papers/unrolled.ts'
 import { type PresetChoices, presetChoices } from '../presets/preset-choices.ts'
 import type { Presets } from '../presets/presets.ts'
 import { good, type Outcome, type Problem } from '../problem/problem.ts'
@@ -22,19 +25,23 @@ import type { HeldBack } from './bench.ts'
 import type { JobSolids } from './job-solids.ts'
 import type { FileWish, MadeFile, Press, SolidView } from './press.ts'
 
-/** Where the person looks: clock angle of the section, height of the cross-section, and the state. */
+/** Where the person looks: clock angle of the section, and the state. */
 export interface JobLook {
   readonly theta: number
-  /** At the tightest place where left out. */
-  readonly z?: number
   /** The first state where left out. */
   readonly state?: string
 }
 
-/** The drawings of one job. */
+/** The drawing that comes with the verdict. */
 export interface JobViews {
   readonly lengthwise: LengthwiseView
-  readonly cross: CrossSectionView
+}
+
+/** What the strips below the section show: they follow the verdict. */
+export interface JobStrips {
+  readonly gap: GapStripView
+  readonly unrolled: UnrolledView
+  readonly handles: readonly PartHandle[]
 }
 
 /** Everything the page shows of a job, as plain data. */
@@ -97,6 +104,24 @@ export class JobBench {
   async look(project: Project, look: JobLook): Promise<Outcome<JobViews>> {
     const answered = await this.#answer(soFar(project).project)
     return answered.ok ? good(viewsOf(answered.value, look)) : answered
+  }
+
+  /** The least gap along the hilt, the unrolled map, and by what parts can be taken hold of. */
+  async strips(project: Project, state?: string): Promise<Outcome<JobStrips>> {
+    const answered = await this.#answer(soFar(project).project)
+    if (!answered.ok) return answered
+    const { assembly } = answered.value
+    return good({
+      gap: gapStripView(assembly, state),
+      unrolled: unrolledView(assembly, state),
+      handles: partHandles(assembly),
+    })
+  }
+
+  /** The cross-section at a height. */
+  async cross(project: Project, z: number, state?: string): Promise<Outcome<CrossSectionView>> {
+    const answered = await this.#answer(soFar(project).project)
+    return answered.ok ? good(crossSectionView(answered.value.assembly, z, state)) : answered
   }
 
   /** One sled as a solid. */
@@ -184,10 +209,6 @@ const notYet = ({ path, got, limit, hint }: Problem): NotChecked => ({
   hint,
 })
 
-function viewsOf({ assembly, findings }: Answer, { theta, z, state }: JobLook): JobViews {
-  const tightest = findings.find((f) => f.status !== 'advice' && f.at)
-  return {
-    lengthwise: lengthwiseView(assembly, theta, state),
-    cross: crossSectionView(assembly, z ?? tightest?.at?.z ?? 0, state),
-  }
-}
+const viewsOf = ({ assembly }: Answer, { theta, state }: JobLook): JobViews => ({
+  lengthwise: lengthwiseView(assembly, theta, state),
+})

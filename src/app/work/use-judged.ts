@@ -72,11 +72,9 @@ export function useJudged(
   return { ...judged, retry: () => setTries((n) => n + 1) }
 }
 
-function lookOf({ theta, cursor, state }: View): JobLook {
-  return { theta, ...(cursor && { z: cursor.z }), ...(state !== undefined && { state }) }
-}
+const lookOf = ({ theta, state }: View): JobLook => ({ theta, ...(state !== undefined && { state }) })
 
-const same = (a: JobLook, b: JobLook): boolean => a.theta === b.theta && a.z === b.z && a.state === b.state
+const same = (a: JobLook, b: JobLook): boolean => a.theta === b.theta && a.state === b.state
 
 function after(before: Judged, reply: Reply<Outcome<JobReport>>): Judged {
   if (reply.kind === 'overtaken') return before

@@ -1,0 +1,40 @@
+import { useStore } from 'zustand'
+import { readoutAt } from '../../papers/readout.ts'
+import type { JobStrips } from '../../worker/job-bench.ts'
+import { fixed } from '../sheet/numbers.ts'
+import type { Cursor } from '../work/view-store.ts'
+import { clock } from './cursor-layer.tsx'
+import type { HoverStore } from './hover-store.ts'
+
+export interface ReadoutLineProps {
+  readonly strips: JobStrips | undefined
+  readonly cursor: Cursor
+  readonly hover: HoverStore
+}
+
+/** The place under the pointer, or at the cursor, and what there is, in one line. */
+export function ReadoutLine({ strips, cursor, hover }: ReadoutLineProps) {
+  const at = useStore(hover, (h) => h.at) ?? cursor
+  const here = strips && readoutAt(strips.gap, strips.unrolled, at.z, at.theta)
+  const { radii, cell, wide } = here ?? {}
+  const r = radii && Number.isFinite(radii.free) ? radii.free : undefined
+  return (
+    <p className="readout number">
+      <b>
+        z {fixed(at.z, 1)} θ {fixed(clock(at.theta), 0)}°{r !== undefined && ` r ${fixed(r)}`}
+      </b>
+      {r !== undefined && <span>free to {radii?.freeBy}</span>}
+      {radii && radii.filled > 0 && (
+        <span>
+          {radii.filledBy} to r {fixed(radii.filled)}
+        </span>
+      )}
+      {cell && wide === undefined && (
+        <span>
+          gap here {fixed(cell.nominal)}, at worst {fixed(cell.worst)}: {cell.between.join(' to ')}
+        </span>
+      )}
+      {cell && wide !== undefined && <span>nothing nearer than {fixed(wide, 0)} mm</span>}
+    </p>
+  )
+}

@@ -1,0 +1,49 @@
+import type { StripLayout } from './strip-frame.ts'
+
+/** What each strip is. Beside it where there is room, above it on a small sheet. */
+export function StripNames({
+  layout,
+  theta,
+  small,
+}: {
+  readonly layout: StripLayout
+  readonly theta: number
+  readonly small: boolean
+}) {
+  const { section, gap, unrolled } = layout
+  const names = [
+    { y: section.y, name: 'Section', more: `cut at θ ${theta.toFixed(0)}°` },
+    { y: gap.y, name: 'Least gap', more: 'mm' },
+    { y: unrolled.y, name: 'Unrolled', more: 'from outside' },
+  ]
+  return (
+    <g className="strip-names" aria-hidden="true">
+      {names.map(({ y, name, more }) => (
+        <g key={name}>
+          <text className="strip-name" x={8} y={small ? y - 6 : y + 11}>
+            {name}
+          </text>
+          <text className="strip-more" x={small ? 16 + 8 * name.length : 8} y={small ? y - 6 : y + 26}>
+            {more}
+          </text>
+        </g>
+      ))}
+      {!small && <RoomKey y={unrolled.y + 34} />}
+    </g>
+  )
+}
+
+/** What the shades of the map stand for. */
+function RoomKey({ y }: { readonly y: number }) {
+  const steps = ['0.15', '0.3', '0.5', '1', '2']
+  return (
+    <g className="room-key">
+      {steps.map((s, i) => (
+        <rect key={s} className={`room-${i}`} x={8 + 9 * i} y={y} width="9" height="9" />
+      ))}
+      <text className="strip-more" x={8} y={y + 22}>
+        dark: under
+      </text>
+    </g>
+  )
+}

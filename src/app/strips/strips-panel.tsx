@@ -1,0 +1,203 @@
+import '../drawing/drawing.css'
+import './strips.css'
+import { type PointerEvent, useEffect, useMemo, useRef, useState } from 'react'
+import type { LengthwiseView } from '../../papers/lengthwise.ts'
+import { round } from '../drawing/frame.ts'
+import type { Mark } from '../drawing/lengthwise-section.tsx'
+import { PlaceMark } from '../drawing/place-mark.tsx'
+import { useWidth } from '../drawing/use-width.ts'
+import type { Cursor } from '../work/view-store.ts'
+import { useView, useWork } from '../work/work-context.ts'
+import { CursorLayer, clock } from './cursor-layer.tsx'
+import { GapStrip } from './gap-strip.tsx'
+import { createHoverStore } from './hover-store.ts'
+import { ReadoutLine } from './readout-line.tsx'
+import { RulerStrip } from './ruler-strip.tsx'
+import { SectionStrip } from './section-strip.tsx'
+import { layoutOf, type Range, type StripLayout, zoomed } from './strip-frame.ts'
+import { StripNames } from './strip-names.tsx'
+import { StripTools } from './strip-tools.tsx'
+import { UnrolledStrip } from './unrolled-strip.tsx'
+import { useCursor } from './use-cursor.ts'
+import { useLit } from './use-lit.ts'
+import { useStrips } from './use-strips.ts'
+import { useViewHeight } from './use-view-height.ts'
+
+/** All strips on one ruler: section, least gap, unrolled map, and one cursor through them. */
+export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseView }) {
+  const { view } = useWork()
+  const strips = useStrips()
+  const [theta, dimensions, zoom] = [useView((v) => v.theta), useView((v) => v.dimensions), useView((v) => v.range)]
+  const [ref, width] = useWidth<HTMLDivElement>()
+  const viewHeight = useViewHeight()
+  const [middle, setMiddle] = useState(0)
+  const [hover] = useState(createHoverStore)
+  const { reach, z0, z1 } = lengthwise
+  const whole: Range = useMemo(() => ({ z0, z1 }), [z0, z1])
+  const layout = useMemo(
+    () => layoutOf({ whole, reach, range: zoom, width, viewHeight, dimensions, middle }),
+    [whole, reach, zoom, width, viewHeight, dimensions, middle],
+  )
+  const cursor = useCursor()
+  const { marks, ids, stretch } = useLit()
+  const setCursor = (to: Cursor) => view.setState({ cursor: to })
+  const setRange = (range: Range | undefined) => view.setState({ range })
+  const shown = { z0: Math.max(z0, layout.range.z0), z1: Math.min(z1, layout.range.z1) }
+  const wheel = useWheelZoom(layout, shown, whole, setRange)
+  const scrolls = layout.width > width + 1
+  const pointer = usePlace(layout, whole, theta, cursor, scrolls, setCursor, (at) => hover.setState({ at }))
+  return (
+    <section className="strips" aria-label="Strips along the hilt">
+      <div className="strips-head">
+        <ReadoutLine strips={strips} cursor={cursor} hover={hover} />
+        <StripTools
+          theta={theta}
+          onTheta={(to) => view.setState({ theta: to })}
+          dimensions={dimensions}
+          onDimensions={(on) => view.setState({ dimensions: on })}
+          range={shown}
+          whole={whole}
+          zoomedIn={zoom !== undefined}
+          onRange={setRange}
+          middle={layout.cropped ? { value: middle, reach, onValue: setMiddle } : undefined}
+        />
+      </div>
+      <div className="strips-sheet strip" ref={ref}>
+        {width > 0 && (
+          // The keyboard's way to every place in it are the two sliders, the cursor and the ruler.
+          <svg
+            ref={wheel}
+            width={layout.width}
+            height={layout.height}
+            className={scrolls ? 'strips-pan' : ''}
+            {...pointer}
+          >
+            <StripNames layout={layout} theta={theta} small={width < 700} />
+            <LitStretch layout={layout} stretch={stretch} />
+            <SectionStrip view={lengthwise} layout={layout} dimensions={dimensions} lit={ids} />
+            {strips && <GapStrip view={strips.gap} layout={layout} />}
+            {strips && <UnrolledStrip view={strips.unrolled} layout={layout} lit={ids} />}
+            <Marks layout={layout} marks={marks} theta={theta} />
+            <RulerStrip layout={layout} whole={whole} onRange={setRange} />
+            <CursorLayer
+              layout={layout}
+              whole={whole}
+              cursor={cursor}
+              hover={hover}
+              theta={theta}
+              onCursor={setCursor}
+            />
+          </svg>
+        )}
+      </div>
+    </section>
+  )
+}
+
+/** The stretch of the hilt that the lit field or finding is about. */
+function LitStretch({ layout, stretch }: { readonly layout: StripLayout; readonly stretch: Range | undefined }) {
+  if (!stretch) return undefined
+  const [a, b] = [layout.frame.x(stretch.z0), layout.frame.x(stretch.z1)]
+  return (
+    <rect
+      className="lit-stretch"
+      x={round(a)}
+      y={layout.ruler.height}
+      width={round(Math.max(2, b - a))}
+      height={layout.height - layout.ruler.height - 6}
+    />
+  )
+}
+
+/** A place is ringed in the section and on the map; its height is marked in the gap strip. */
+function Marks(props: { readonly layout: StripLayout; readonly marks: readonly Mark[]; readonly theta: number }) {
+  const { layout, marks, theta } = props
+  const { frame, gap, unrolled } = layout
+  return (
+    <g className="strip-marks">
+      {marks.map(({ at, tone }) => {
+        const x = frame.x(at.z)
+        return (
+          <g key={`${tone} ${at.z} ${at.theta} ${at.r}`}>
+            <PlaceMark x={x} y={frame.y(at.r * Math.cos(((at.theta - theta) * Math.PI) / 180))} tone={tone} />
+            <path
+              className={`place-tick place-${tone}`}
+              d={`M${round(x)} ${gap.y}v7M${round(x)} ${gap.y + gap.height}v-7`}
+            />
+            <PlaceMark x={x} y={unrolled.y + (clock(at.theta) / 360) * unrolled.height} tone={tone} />
+          </g>
+        )
+      })}
+    </g>
+  )
+}
+
+/** The wheel zooms only while Ctrl is held; otherwise it scrolls the page as everywhere. */
+function useWheelZoom(layout: StripLayout, shown: Range, whole: Range, onRange: (r: Range | undefined) => void) {
+  const ref = useRef<SVGSVGElement>(null)
+  const latest = useRef({ layout, shown, whole, onRange })
+  latest.current = { layout, shown, whole, onRange }
+  useEffect(() => {
+    const svg = ref.current
+    if (!svg) return
+    const zoom = (event: WheelEvent) => {
+      if (!event.ctrlKey) return
+      event.preventDefault()
+      const now = latest.current
+      const z = now.layout.frame.z(event.clientX - svg.getBoundingClientRect().left)
+      now.onRange(zoomed(now.shown, now.whole, Math.exp(-event.deltaY / 400), z))
+    }
+    svg.addEventListener('wheel', zoom, { passive: false })
+    return () => svg.removeEventListener('wheel', zoom)
+  })
+  return ref
+}
+
+/** Which place of the hilt the pointer is at; a press and what follows it moves the cursor there. */
+function usePlace(
+  layout: StripLayout,
+  whole: Range,
+  theta: number,
+  cursor: Cursor,
+  scrolls: boolean,
+  onCursor: (c: Cursor) => void,
+  onHover: (c: Cursor | undefined) => void,
+) {
+  const held = useRef(false)
+  const placeOf = (event: { readonly clientX: number; readonly clientY: number; readonly currentTarget: Element }) => {
+    const box = event.currentTarget.getBoundingClientRect()
+    const [x, y] = [event.clientX - box.left, event.clientY - box.top]
+    const z = Math.round(10 * Math.min(whole.z1, Math.max(whole.z0, layout.frame.z(x)))) / 10
+    const { section, unrolled } = layout
+    if (y >= unrolled.y - 4) {
+      const share = Math.min(0.9999, Math.max(0, (y - unrolled.y) / unrolled.height))
+      return { z, theta: Math.round(360 * share) % 360 }
+    }
+    if (y >= section.y && y < section.y + section.height)
+      return { z, theta: y <= layout.frame.y(0) ? theta : (theta + 180) % 360 }
+    return { z, theta: cursor.theta }
+  }
+  const byFinger = (event: PointerEvent) => scrolls && event.pointerType === 'touch'
+  return {
+    onPointerDown: (event: PointerEvent<SVGSVGElement>) => {
+      if (byFinger(event) || event.button !== 0) return
+      event.currentTarget.setPointerCapture(event.pointerId)
+      held.current = true
+      onCursor(placeOf(event))
+    },
+    onPointerMove: (event: PointerEvent<SVGSVGElement>) => {
+      if (held.current) return onCursor(placeOf(event))
+      if (event.pointerType !== 'touch') onHover(placeOf(event))
+    },
+    onPointerUp: () => {
+      held.current = false
+    },
+    onPointerCancel: () => {
+      held.current = false
+    },
+    onPointerLeave: () => onHover(undefined),
+    onClick: (event: React.MouseEvent<SVGSVGElement>) => {
+      if (scrolls) onCursor(placeOf(event))
+    },
+  }
+}
