@@ -6,6 +6,7 @@ import type { WorkCalls } from '../../worker/work-calls.ts'
 import { fileText } from '../keeping/save-job.ts'
 import { CrashScreen } from '../sheet/crash-screen.tsx'
 import { PanelGuard } from '../sheet/panel-guard.tsx'
+import { CrossPanel } from '../strips/cross-panel.tsx'
 import { useTheme } from '../theme/theme.ts'
 import { FindingsPanel } from './findings-panel.tsx'
 import type { JobStore } from './job-store.ts'
@@ -46,9 +47,14 @@ export default function WorkPage({ desk, job }: WorkPageProps) {
               <PanelGuard what="The list of findings" of={judged.report}>
                 <FindingsPanel />
               </PanelGuard>
-              <PanelGuard what="The solid" of={judged.report}>
-                <SolidCorner />
-              </PanelGuard>
+              <div className="work-corner">
+                <PanelGuard what="The cross-section" of={judged.report}>
+                  <CrossPanel />
+                </PanelGuard>
+                <PanelGuard what="The solid" of={judged.report}>
+                  <SolidCorner />
+                </PanelGuard>
+              </div>
             </div>
           </main>
         </div>
