@@ -78,7 +78,12 @@ export function crossSectionView(
         }),
       ),
     ),
-    ...parts.flatMap((p) => regionsOf(p.bodies, z).map((r) => obstacle(p, r.body.name, r.region, 'inside'))),
+    // What sits in the wall is part of it for all that moves, and passes the metal by its own hole.
+    ...parts.flatMap((p) =>
+      regionsOf(p.bodies, z).map((r) =>
+        obstacle(p, r.body.name, r.region, p.section === undefined ? 'inside' : 'wall'),
+      ),
+    ),
     ...passers.map(({ part, body, region }) => obstacle(part, body.name, region, 'passing')),
     ...[...regionsOf(inTheWay, z), ...(wall && wall.r > 0 ? [wall] : [])].map(
       ({ body, region }): Obstacle => ({ of: body.of, name: body.name, region, role: 'wall', meant: [] }),

@@ -1,6 +1,6 @@
-import { type Span as Stretch, span } from '../../geometry/solid/solid.ts'
+import { type Solid, type Span as Stretch, span } from '../../geometry/solid/solid.ts'
 import type { Body } from '../body/body.ts'
-import { bestSolids, nominalSolids, worstCorners } from '../body/gap-at.ts'
+import { bestSolids, nominalSolids, type SolidPair, worstCorners } from '../body/gap-at.ts'
 import { pairOf } from '../body/pair.ts'
 import { roughGap } from '../body/rough.ts'
 import { isThere } from '../body/there.ts'
@@ -157,12 +157,23 @@ function fitted(world: World, unit: Unit, state: State): Demand[] {
 
 function meetingOf(demand: Demand): Meeting {
   const pair = pairOf(demand.a, demand.b)
+  const nominal = nominalSolids(pair)
   return {
     demand,
-    nominal: nearOf(nominalSolids(pair), undefined),
+    nominal: nearOf(nominal, undefined),
     worst: worstCorners(pair).map((c) => nearOf(c, undefined)),
-    best: nearOf(bestSolids(pair), undefined),
+    best: nearOf(asLong(bestSolids(pair), nominal), undefined),
   }
+}
+
+/** Pieces at their shortest would leave slits between them that are not there: they keep their length. */
+const asLong = (best: SolidPair, { a, b }: SolidPair): SolidPair => ({
+  a: stretched(best.a, a),
+  b: stretched(best.b, b),
+})
+
+function stretched(s: Solid, like: Solid): Solid {
+  return s.kind === 'radial' || like.kind === 'radial' ? s : { ...s, z0: like.z0, z1: like.z1 }
 }
 
 /** What the unit passes on its way in, as measured. */

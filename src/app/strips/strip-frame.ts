@@ -46,18 +46,18 @@ const narrow = 700
 /** Drawings are not made smaller than this, px a millimetre. */
 const leastScale = 2.6
 const right = 16
-const rulerHeight = 34
+const rulerHeight = 30
 /** Room for diameters above the section and for dimension chains below it, px. */
-const above = { with: 22, without: 8 }
-const below = { with: 50, without: 8 }
+const above = { with: 20, without: 6 }
+const below = { with: 48, without: 6 }
 
 export function layoutOf(ask: LayoutAsk): StripLayout {
   const { whole, reach, width, viewHeight, dimensions } = ask
   const small = width < narrow
-  const left = small ? 40 : 92
+  const left = small ? 40 : 112
   const name = small ? 20 : 0
   const room = Math.max(80, width - left - right)
-  const tallest = Math.max(150, Math.min(0.27 * viewHeight, 300))
+  const tallest = Math.max(150, Math.min(0.225 * viewHeight, 300))
   const shown = ask.range ?? padded(whole)
   const fit = room / (shown.z1 - shown.z0)
   const scale = Math.max(ask.range ? 0 : leastScale, ask.range ? fit : Math.min(fit, tallest / (2 * reach)))
@@ -66,8 +66,8 @@ export function layoutOf(ask: LayoutAsk): StripLayout {
   const middle = Math.max(half - reach, Math.min(reach - half, ask.middle))
   const [top, bottom] = dimensions ? [above.with, below.with] : [above.without, below.without]
   const section: Band = { y: rulerHeight + name, height: top + 2 * half * scale + bottom }
-  const gap: Band = { y: section.y + section.height + name + 8, height: Math.round(clamp(0.105 * viewHeight, 74, 130)) }
-  const unrolled: Band = { y: gap.y + gap.height + name + 10, height: Math.round(clamp(0.125 * viewHeight, 92, 170)) }
+  const gap: Band = { y: section.y + section.height + name + 8, height: Math.round(clamp(0.09 * viewHeight, 66, 120)) }
+  const unrolled: Band = { y: gap.y + gap.height + name + 10, height: Math.round(clamp(0.11 * viewHeight, 84, 160)) }
   const base = frameOf({
     ...range,
     reach: half,

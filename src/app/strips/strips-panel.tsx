@@ -32,7 +32,8 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
   const viewHeight = useViewHeight()
   const [middle, setMiddle] = useState(0)
   const [hover] = useState(createHoverStore)
-  const { reach, z0, z1 } = lengthwise
+  const { reach } = lengthwise
+  const { z0, z1 } = wholeOf(lengthwise)
   const whole: Range = useMemo(() => ({ z0, z1 }), [z0, z1])
   const layout = useMemo(
     () => layoutOf({ whole, reach, range: zoom, width, viewHeight, dimensions, middle }),
@@ -93,6 +94,14 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
     </section>
   )
 }
+
+/** Metal that is broken off in the drawing is shown to its end where little lacks. */
+function wholeOf({ z0, z1, sections }: LengthwiseView): Range {
+  const [rear, blade] = [Math.min(...sections.map((s) => s.z0)), Math.max(...sections.map((s) => s.z1))]
+  return { z0: z0 - rear < brokenOff ? Math.min(z0, rear) : z0, z1: blade - z1 < brokenOff ? Math.max(z1, blade) : z1 }
+}
+
+const brokenOff = 15
 
 /** The stretch of the hilt that the lit field or finding is about. */
 function LitStretch({ layout, stretch }: { readonly layout: StripLayout; readonly stretch: Range | undefined }) {

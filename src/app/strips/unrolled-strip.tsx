@@ -110,7 +110,7 @@ function MarkName({
   const room = mark.name.length * 6.2
   const half = mark.halfZ * frame.scale
   const x = frame.x(mark.z)
-  const inside = 2 * half > room + 8
+  const inside = mark.kind === 'sleeve' && 2 * half > room + 8
   const leftwards = !inside && x + half + room > width - 20
   const y = Math.min(
     unrolled.y + unrolled.height - 4,

@@ -42,7 +42,8 @@ export function createViewStore(step: StepName = 'measure') {
     state: undefined,
     finding: undefined,
     lit: undefined,
-    dimensions: true,
+    // Where the window is low, the strips keep the room for what is below them.
+    dimensions: (globalThis.innerHeight ?? 1000) >= 900,
     push: undefined,
   }))
 }

@@ -1,0 +1,46 @@
+import { createElement, type ReactNode } from 'react'
+import { renderToStaticMarkup } from 'react-dom/server'
+import { describe, expect, it } from 'vitest'
+import { GapStrip } from '../../../../src/app/strips/gap-strip.tsx'
+import { SectionStrip } from '../../../../src/app/strips/section-strip.tsx'
+import { layoutOf } from '../../../../src/app/strips/strip-frame.ts'
+import { UnrolledStrip } from '../../../../src/app/strips/unrolled-strip.tsx'
+import { gapStripView } from '../../../../src/papers/gap-strip.ts'
+import { lengthwiseView } from '../../../../src/papers/lengthwise.ts'
+import { unrolledView } from '../../../../src/papers/unrolled.ts'
+import { answerTo, demo } from '../../job/demo-answer.ts'
+
+/** The strips of one demo, each as its picture in text: what changes in them shows as a line. */
+const { assembly } = answerTo(demo('ferry-lantern'))
+const view = lengthwiseView(assembly, 0)
+const layout = layoutOf({
+  whole: view,
+  reach: view.reach,
+  range: undefined,
+  width: 1200,
+  viewHeight: 900,
+  dimensions: true,
+  middle: 0,
+})
+
+function picture(strip: ReactNode): string {
+  const svg = createElement('svg', { width: layout.width, height: layout.height }, strip)
+  return `${renderToStaticMarkup(svg).replaceAll('><', '>\n<')}\n`
+}
+
+describe('the pictures of the strips', () => {
+  it('lengthwise section with its dimension chains', async () => {
+    const strip = createElement(SectionStrip, { view, layout, dimensions: true, lit: ['parts/cell'] })
+    await expect(picture(strip)).toMatchFileSnapshot('pictures/ferry-section.svg')
+  })
+
+  it('least gap', async () => {
+    const strip = createElement(GapStrip, { view: gapStripView(assembly), layout })
+    await expect(picture(strip)).toMatchFileSnapshot('pictures/ferry-gap.svg')
+  })
+
+  it('unrolled map', async () => {
+    const strip = createElement(UnrolledStrip, { view: unrolledView(assembly), layout, lit: ['parts/switch'] })
+    await expect(picture(strip)).toMatchFileSnapshot('pictures/ferry-unrolled.svg')
+  })
+})
