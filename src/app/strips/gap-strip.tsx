@@ -97,14 +97,29 @@ function Wall(props: { readonly view: GapStripView; readonly layout: StripLayout
 }
 
 function lineOf({ cells }: GapRun, x: (z: number) => number, y: (v: number) => number): Line {
-  return (pick) =>
-    cells.map((c, i) => `${i === 0 ? 'M' : 'L'}${round(x(c.z0))} ${y(pick(c))}H${round(x(c.z1))}`).join('')
+  return (pick) => stairs(cells, pick, x, y)
+}
+
+/** From slice to slice; slices at one height are one step. */
+function stairs(
+  cells: readonly GapCell[],
+  pick: (c: GapCell) => number,
+  x: (z: number) => number,
+  y: (v: number) => number,
+): string {
+  return cells
+    .map((c, i) => {
+      const [at, before, after] = [y(pick(c)), cells[i - 1], cells[i + 1]]
+      const start = before && y(pick(before)) === at ? '' : `${i === 0 ? 'M' : 'L'}${round(x(c.z0))} ${at}`
+      return after && y(pick(after)) === at ? start : `${start}H${round(x(c.z1))}`
+    })
+    .join('')
 }
 
 function bandOf({ cells }: GapRun, x: (z: number) => number, y: (v: number) => number): string {
-  const over = cells.map((c, i) => `${i === 0 ? 'M' : 'L'}${round(x(c.z0))} ${y(c.best)}H${round(x(c.z1))}`)
-  const back = cells.toReversed().map((c) => `L${round(x(c.z1))} ${y(c.worst)}H${round(x(c.z0))}`)
-  return `${over.join('')}${back.join('')}Z`
+  const back = cells.toReversed().map((c) => ({ ...c, z0: c.z1, z1: c.z0 }))
+  const over = stairs(cells, (c) => c.best, x, y)
+  return `${over}${stairs(back, (c) => c.worst, x, y).replace('M', 'L')}Z`
 }
 
 /** Back along the wall, so that what lies below it can be filled. */
