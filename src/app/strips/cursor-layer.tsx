@@ -26,6 +26,7 @@ export function CursorLayer({ layout, whole, cursor, hover, onCursor }: CursorLa
       <HoverLine layout={layout} hover={hover} />
       <g
         className="cursor-line"
+        // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- a drawing has no input to offer.
         role="slider"
         tabIndex={0}
         aria-label="Cursor along the hilt: plane of the cross-section"

@@ -33,6 +33,7 @@ export function RulerStrip({ layout, whole, onRange }: RulerStripProps) {
   return (
     <g
       className="ruler-strip"
+      // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- a drawing has no input to offer.
       role="slider"
       tabIndex={0}
       aria-label="Ruler: the stretch that all strips show"

@@ -34,7 +34,7 @@ export function StripTools(props: StripToolsProps) {
         <input type="checkbox" checked={dimensions} onChange={(event) => onDimensions(event.target.checked)} />
         Dimensions
       </label>
-      <span className="zoom-buttons" role="group" aria-label="Zoom of all strips">
+      <span className="zoom-buttons">
         {middle && (
           <input
             type="range"

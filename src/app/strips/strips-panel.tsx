@@ -144,17 +144,14 @@ function Marks(props: { readonly layout: StripLayout; readonly marks: readonly M
 /** The wheel zooms only while Ctrl is held; otherwise it scrolls the page as everywhere. */
 function useWheelZoom(layout: StripLayout, shown: Range, whole: Range, onRange: (r: Range | undefined) => void) {
   const ref = useRef<SVGSVGElement>(null)
-  const latest = useRef({ layout, shown, whole, onRange })
-  latest.current = { layout, shown, whole, onRange }
   useEffect(() => {
     const svg = ref.current
     if (!svg) return
     const zoom = (event: WheelEvent) => {
       if (!event.ctrlKey) return
       event.preventDefault()
-      const now = latest.current
-      const z = now.layout.frame.z(event.clientX - svg.getBoundingClientRect().left)
-      now.onRange(zoomed(now.shown, now.whole, Math.exp(-event.deltaY / 400), z))
+      const z = layout.frame.z(event.clientX - svg.getBoundingClientRect().left)
+      onRange(zoomed(shown, whole, Math.exp(-event.deltaY / 400), z))
     }
     svg.addEventListener('wheel', zoom, { passive: false })
     return () => svg.removeEventListener('wheel', zoom)
