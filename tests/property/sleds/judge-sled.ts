@@ -4,6 +4,7 @@ import { answer } from '../../../src/job/answer.ts'
 import { trySled } from '../../../src/job/build-sled.ts'
 import type { Presets } from '../../../src/presets/presets.ts'
 import { checkProject } from '../../../src/project/read.ts'
+import type { Sled } from '../../../src/resolve/assembly.ts'
 import { resolve } from '../../../src/resolve/resolve.ts'
 import { planSled } from '../../../src/sled/plan-sled.ts'
 import { measureMesh } from '../../oracle/kernels/measured.ts'
@@ -40,18 +41,26 @@ function judged(kernel: Kernel, presets: Presets, job: RandomSled): string[] | u
   const tried = trySled(kernel, assembly, sled.id)
   if (!tried.ok) return ['there is no such sled']
   const { plan, bodies, problems } = tried.value
-  // A pocket that is typed closed may be shut off all around: the product then gives no file and says why.
-  const shut = sled.input.nests?.some((n) => n.openingWidth === 0)
-  if (shut && problems.some((p) => p.got.includes('shut off inside'))) return undefined
+  if (asksTooMuch(sled, (text) => problems.some((p) => p.got.includes(text)))) return undefined
   const count = job.bodies ?? plan.bodies.length
   const stray = bodies.flatMap((b) => outsideOf(b.mesh, job))
   return [
     ...(bodies.length === count ? [] : [`${bodies.length} bodies instead of ${count}`]),
     ...bodies.flatMap((b) => notOne(b.name, b.mesh)),
-    // What is typed to stand out may do so, but then no verdict may let it leave.
-    ...(stray.length > 0 && lets(job, presets) ? stray.slice(0, 1) : []),
+    // What is typed to stand out may do so, but then no verdict may call it clear.
+    ...(stray.length > 0 && saysClear(job, presets) ? stray.slice(0, 1) : []),
     ...openedNests(kernel, assembly, sled, plan),
   ]
+}
+
+/**
+ * What only the finished solid shows to be impossible, so that the product gives no file and says why: a pocket typed
+ * closed is shut off all around; a typed dovetail goes through the wall before the next nest (seed 229).
+ */
+function asksTooMuch({ input }: Sled, refusedFor: (text: string) => boolean): boolean {
+  const closed = input.nests?.some((n) => n.openingWidth === 0) ?? false
+  const dovetail = input.splits?.some((s) => s.joint === 'dovetail') ?? false
+  return (closed && refusedFor('shut off inside')) || (dovetail && refusedFor('it falls into'))
 }
 
 function notOne(name: string, mesh: Mesh): string[] {
@@ -89,8 +98,8 @@ function outsideOf({ vertices }: Mesh, { bore, error }: RandomSled): string[] {
   return found
 }
 
-function lets(job: RandomSled, presets: Presets): boolean {
+function saysClear(job: RandomSled, presets: Presets): boolean {
   const read = checkProject(job.project)
   const found = read.ok && answer(read.value.project, presets)
-  return found && found.ok && found.value.verdict !== 'clash'
+  return found && found.ok && found.value.verdict === 'clear'
 }

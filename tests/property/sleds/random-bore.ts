@@ -91,6 +91,8 @@ export function freeRadius(bore: readonly Stretch[], z: number): number {
 
 /** Least free radius on the way from the mouth to a height, mm. */
 export function throatTo(bore: readonly Stretch[], z: number): number {
-  const passed = bore.filter((s) => s.z0 < z - 1e-4).map((s) => Math.min(s.r0, s.r1))
+  const passed = bore
+    .filter((s) => s.z0 < z - 1e-4)
+    .flatMap((s) => [s.r0, s.z1 < z ? s.r1 : s.r0 + ((s.r1 - s.r0) * (z - s.z0)) / (s.z1 - s.z0)])
   return Math.min(freeRadius(bore, z), ...passed)
 }
