@@ -24,3 +24,13 @@ export const plausible = {
 
 /** Thinner metal than this is more likely a slip than a tube, mm. Common practice, no source. */
 export const thinnestWall = 0.3
+
+/** What the sizes of a part usually are, by its kind, where a slip of the unit would pass for a very small part. */
+const ofParts: Readonly<Record<string, Readonly<Record<string, Plausible>>>> = {
+  cell: { diameter: plausible.cellDiameter, length: plausible.cellLength },
+  speaker: { diameter: plausible.speakerDiameter },
+  board: { width: plausible.boardWidth, length: plausible.boardLength },
+}
+
+/** What one size of a part's body usually is; undefined where anything may be. */
+export const plausibleSize = (kind: string, field: string): Plausible | undefined => ofParts[kind]?.[field]

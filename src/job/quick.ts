@@ -4,6 +4,7 @@ import type { BodyInput, PartInput } from '../project/schema/part.ts'
 import type { Project } from '../project/schema/project.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
 import { type Answer, answer } from './answer.ts'
+import { usualLayout as usual } from './usual-layout.ts'
 
 /** What the quick check asks for: one bore, and what shall go in. Sizes in any form a project takes. */
 export interface QuickInput {
@@ -32,21 +33,6 @@ export interface QuickAnswer {
 
 /** Where the board sits: over the cell, or behind it along the axis. */
 export type Layout = 'over the cell' | 'in line'
-
-/** Distances of the usual layout, mm; common practice, no source. All of them can be changed in the full job. */
-const usual = {
-  mouth: 1,
-  endWall: 2,
-  // Holds the least wall of a filament print beside a speaker whose depth is known to 1.5 and its back clearance.
-  bulkhead: 4,
-  rearContact: 5,
-  bladeContact: 2.25,
-  cellToOutside: 0.6,
-  // Holds the least wall between the two pockets for cells and boards whose sizes come from presets.
-  boardToCell: 2.15,
-  threadLength: 8,
-  closure: 100,
-}
 
 /**
  * The quick check: lays the parts out from the mouth (speaker, contact, cell, contact), the board over the cell where

@@ -1,9 +1,10 @@
+import { plausibleSize } from '../entry/plausible.ts'
 import type { Preset } from '../presets/schema/kinds.ts'
 import type { BodyInput, PartInput } from '../project/schema/part.ts'
 import { add, combine, exact, known, type Quantity, scale } from '../quantity/quantity.ts'
 import { type Context, limitOf, wrong } from './context.ts'
 import { quantityOf } from './quantity.ts'
-import { questionSize, usualOf } from './suspicions.ts'
+import { questionSize } from './suspicions.ts'
 
 /**
  * A part in its own frame: z from its rear face, u across, v outwards (the way it faces). Its pieces are what stands
@@ -101,7 +102,7 @@ export function localOf(ctx: Context, p: PartInput, source: Source): Local | und
   const size = (field: string, input: unknown, as: 'outside' | 'length' | 'offset' | 'angle' = 'outside') => {
     const path = `${source.path}/${field}`
     const q = quantityOf(ctx, input as never, { path, as, swapped, ...(fromPreset ? { preset: fromPreset } : {}) })
-    if (p.body) questionSize(ctx, input as never, q, usualOf(p.kind, field), path)
+    if (p.body) questionSize(ctx, input as never, q, plausibleSize(p.kind, field), path)
     return q
   }
   const b = source.body

@@ -4,7 +4,6 @@ import { inchesMeant, isInchRatio, suspectReadings, suspectSize } from '../entry
 import type { Problem } from '../problem/problem.ts'
 import { isFromReadings } from '../project/forms.ts'
 import type { SectionInput } from '../project/schema/hilt.ts'
-import type { PartInput } from '../project/schema/part.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
 import type { Quantity } from '../quantity/quantity.ts'
 import type { Context } from './context.ts'
@@ -26,16 +25,6 @@ export function questionSize(
   if (amongReadings(ctx, input, path)) return
   const found = suspectSize(q.nominal, usual, path)
   if (found) put(ctx, found, inchesMeant(q.nominal, usual))
-}
-
-/** What a part's size usually is, for the kinds and fields where a slip would pass for a very small part. */
-export function usualOf(kind: PartInput['kind'], field: string): Plausible | undefined {
-  const fields: Partial<Record<PartInput['kind'], Readonly<Record<string, Plausible>>>> = {
-    cell: { diameter: plausible.cellDiameter, length: plausible.cellLength },
-    speaker: { diameter: plausible.speakerDiameter },
-    board: { width: plausible.boardWidth, length: plausible.boardLength },
-  }
-  return fields[kind]?.[field]
 }
 
 /** The readings of one size against each other; true where one of them was questioned. */

@@ -11,6 +11,7 @@ import { type LengthwiseView, lengthwiseView } from '../papers/lengthwise.ts'
 import { type PartHandle, partHandles } from '../papers/part-handles.ts'
 import { type ReadingsView, readingsView } from '../papers/readings-sheet.ts'
 import { type PrintFigures, printFiguresOf, type Setting, settingsOf } from '../papers/settings.ts'
+import { type Place, placesOf } from '../papers/places.ts'
 import { type Size, sizesOf } from '../papers/sizes.ts'
 import type { SledDimension } from '../papers/sled-dimension.ts'
 import { typedSizes } from '../papers/typed-sizes.ts'
@@ -52,6 +53,8 @@ export interface JobReport {
   readonly questions: readonly Problem[]
   readonly assumptions: readonly string[]
   readonly sizes: readonly Size[]
+  /** Where things lie, so that a place can be said another way. */
+  readonly places: readonly Place[]
   readonly states: readonly { readonly id: string; readonly name: string }[]
   readonly views: JobViews
 }
@@ -95,6 +98,7 @@ export class JobBench {
       questions: assembly.questions,
       assumptions: assembly.assumptions,
       sizes: [...taken, ...typed.filter(({ path }) => !taken.some((s) => s.path === path))],
+      places: placesOf(assembly),
       states: assembly.states.map(({ id, name }) => ({ id, name })),
       views: viewsOf(answered.value, look),
     })

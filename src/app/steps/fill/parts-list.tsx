@@ -1,0 +1,98 @@
+import { useEffect, useState } from 'react'
+import { flushSync } from 'react-dom'
+import { addPart, type PartKind, partKinds } from '../../../job/add-part.ts'
+import { focusPath } from '../../fields/focus-path.ts'
+import { useChoices } from '../../readings/use-choices.ts'
+import { useProject, useView, useWork } from '../../work/work-context.ts'
+import { HiltFirst } from './hilt-first.tsx'
+import { kindWords } from './kind-words.ts'
+import { PartRow } from './part-row.tsx'
+import { usePlaces } from './use-part.ts'
+
+/** Every part in a row, one of them open for its details. */
+export function PartsList() {
+  const { job, view } = useWork()
+  const parts = useProject((p) => p.parts)
+  const [open, setOpen] = useOpenPart()
+  const [said, setSaid] = useState('')
+  const choices = useChoices()
+  const { placeOf } = usePlaces()
+  const add = (kind: PartKind) => {
+    const { project, id } = addPart(job.get(), kind, choices?.parts, placeOf)
+    flushSync(() => {
+      job.settle()
+      job.edit(() => project)
+      setOpen(`parts/${id}`)
+      setSaid(`${project.parts.find((p) => p.id === id)?.name} is in.`)
+    })
+    focusPath(kind === 'other' ? `parts/${id}/name` : `parts/${id}/preset`)
+  }
+  const removed = (name: string, next: string | undefined) => {
+    setOpen(undefined)
+    setSaid(`${name} is out; Undo brings it back.`)
+    document.getElementById(next ?? addId('cell'))?.focus()
+  }
+  return (
+    <section aria-labelledby="fill-parts">
+      <h3 id="fill-parts">What goes in</h3>
+      <HiltFirst />
+      {parts.length > 0 && (
+        <>
+          <div className="fill-heads small soft" aria-hidden="true">
+            <span>at z, mm</span>
+            <span>known by</span>
+          </div>
+          <ol className="fill-list">
+            {parts.map((p, i) => (
+              <PartRow
+                key={p.id}
+                id={p.id}
+                open={open === `parts/${p.id}`}
+                onOpen={(to) => {
+                  setOpen(to ? `parts/${p.id}` : undefined)
+                  view.setState({ lit: to ? `parts/${p.id}` : undefined })
+                }}
+                onRemoved={() => {
+                  const near = parts[i + 1] ?? parts[i - 1]
+                  removed(p.name ?? p.id, near && `parts/${near.id}`)
+                }}
+                onDuplicated={(id) => {
+                  setOpen(`parts/${id}`)
+                  view.setState({ lit: `parts/${id}` })
+                }}
+              />
+            ))}
+          </ol>
+        </>
+      )}
+      <div className="fill-add" role="group" aria-label="Add a part">
+        <span className="small soft" aria-hidden="true">
+          Add
+        </span>
+        {partKinds.map((kind) => (
+          <button key={kind} id={addId(kind)} type="button" className="button fill-button" onClick={() => add(kind)}>
+            <span className="unseen">Add a part: </span>
+            {kindWords[kind]}
+          </button>
+        ))}
+      </div>
+      <p className="small soft" role="status">
+        {said}
+      </p>
+    </section>
+  )
+}
+
+const addId = (kind: PartKind): string => `fill-add-${kind}`
+
+/** The open part: the last one opened here, or lit from elsewhere. */
+function useOpenPart() {
+  const lit = useView((v) => partOf(v.lit))
+  const [open, setOpen] = useState(lit)
+  useEffect(() => {
+    if (lit !== undefined) setOpen(lit)
+  }, [lit])
+  return [open, setOpen] as const
+}
+
+const partOf = (path: string | undefined): string | undefined => /^parts\/[^/]+/.exec(path ?? '')?.[0]

@@ -1,0 +1,67 @@
+import type { ReactNode } from 'react'
+import { reordered } from '../../../job/add-part.ts'
+import { withValue } from '../../../project/path.ts'
+import { useProject, useWork } from '../../work/work-context.ts'
+
+export interface RecordListProps {
+  readonly list: 'wires' | 'insertions' | 'states'
+  readonly title: string
+  /** What stands there while there is none. */
+  readonly none: ReactNode
+  readonly add: { readonly label: string; readonly record: () => object }
+  /** Whether the order means something. */
+  readonly ordered?: boolean
+  readonly children: (id: string, path: string) => ReactNode
+}
+
+/** Records of one list, each with its few fields at once: they are too small to be opened. */
+export function RecordList({ list, title, none, add, ordered = false, children }: RecordListProps) {
+  const { job } = useWork()
+  const records = useProject((p) => p[list]) as readonly { readonly id: string; readonly name?: string | undefined }[]
+  const edit = (change: Parameters<typeof job.edit>[0]) => {
+    job.settle()
+    job.edit(change)
+  }
+  return (
+    <section aria-labelledby={`fill-${list}`}>
+      <h3 id={`fill-${list}`}>{title}</h3>
+      {records.length === 0 && <p className="small soft">{none}</p>}
+      <ol className="fill-records">
+        {records.map((r, i) => (
+          <li key={r.id} className="fill-record">
+            <div className="fill-fields">{children(r.id, `${list}/${r.id}`)}</div>
+            <div className="fill-tools">
+              {ordered &&
+                ([-1, 1] as const).map((by) => (
+                  <button
+                    key={by}
+                    type="button"
+                    className="button fill-button"
+                    disabled={by < 0 ? i === 0 : i === records.length - 1}
+                    onClick={() => edit((p) => withValue(p, list, reordered<{ readonly id: string }>(p[list], r.id, by)))}
+                  >
+                    {by < 0 ? 'Earlier' : 'Later'}
+                    <span className="unseen">: {r.name ?? r.id}</span>
+                  </button>
+                ))}
+              <button
+                type="button"
+                className="button fill-button"
+                onClick={() => edit((p) => withValue(p, `${list}/${r.id}`, undefined))}
+              >
+                Remove<span className="unseen"> {r.name ?? r.id}</span>
+              </button>
+            </div>
+          </li>
+        ))}
+      </ol>
+      <button
+        type="button"
+        className="button fill-button"
+        onClick={() => edit((p) => withValue(p, list, [...p[list], add.record()]))}
+      >
+        {add.label}
+      </button>
+    </section>
+  )
+}
