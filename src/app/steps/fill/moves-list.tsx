@@ -16,6 +16,7 @@ export function MovesList() {
       title="Moves, in order"
       none="None: a sled without a move is taken to go in from the rear, straight towards the blade."
       ordered
+      line={(id) => <MoveLine id={id} />}
       add={{
         label: 'Add a move',
         record: (): InsertionInput => {
@@ -31,6 +32,21 @@ export function MovesList() {
     >
       {(_, path) => <MoveFields path={path} />}
     </RecordList>
+  )
+}
+
+function MoveLine({ id }: { readonly id: string }) {
+  const project = useProject((p) => p)
+  const move = project.insertions.find((i) => i.id === id)
+  if (!move) return undefined
+  const mouth = move.through
+  return (
+    <>
+      <b>{move.name ?? placeWords(project, move.moves)}</b>
+      <span>
+        {mouth ? `through the ${mouth.end} end of ${placeWords(project, mouth.of)}` : 'from the rear, assumed'}
+      </span>
+    </>
   )
 }
 

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { type ReactNode, useState } from 'react'
 import { reordered } from '../../../job/add-part.ts'
 import { withValue } from '../../../project/path.ts'
 import { useProject, useWork } from '../../work/work-context.ts'
@@ -8,15 +8,18 @@ export interface RecordListProps {
   readonly title: string
   /** What stands there while there is none. */
   readonly none: ReactNode
-  readonly add: { readonly label: string; readonly record: () => object }
+  readonly add: { readonly label: string; readonly record: () => { readonly id: string } }
   /** Whether the order means something. */
   readonly ordered?: boolean
+  /** What stands in a record's line. */
+  readonly line: (id: string) => ReactNode
   readonly children: (id: string, path: string) => ReactNode
 }
 
-/** Records of one list, each with its few fields at once: they are too small to be opened. */
-export function RecordList({ list, title, none, add, ordered = false, children }: RecordListProps) {
+/** Records of one list, each a line that opens on its fields. */
+export function RecordList({ list, title, none, add, ordered = false, line, children }: RecordListProps) {
   const { job } = useWork()
+  const [added, setAdded] = useState<string>()
   const records = useProject((p) => p[list]) as readonly { readonly id: string; readonly name?: string | undefined }[]
   const edit = (change: Parameters<typeof job.edit>[0]) => {
     job.settle()
@@ -28,37 +31,48 @@ export function RecordList({ list, title, none, add, ordered = false, children }
       {records.length === 0 && <p className="small soft">{none}</p>}
       <ol className="fill-records">
         {records.map((r, i) => (
-          <li key={r.id} className="fill-record">
-            <div className="fill-fields">{children(r.id, `${list}/${r.id}`)}</div>
-            <div className="fill-tools">
-              {ordered &&
-                ([-1, 1] as const).map((by) => (
-                  <button
-                    key={by}
-                    type="button"
-                    className="button fill-button"
-                    disabled={by < 0 ? i === 0 : i === records.length - 1}
-                    onClick={() => edit((p) => withValue(p, list, reordered<{ readonly id: string }>(p[list], r.id, by)))}
-                  >
-                    {by < 0 ? 'Earlier' : 'Later'}
-                    <span className="unseen">: {r.name ?? r.id}</span>
-                  </button>
-                ))}
-              <button
-                type="button"
-                className="button fill-button"
-                onClick={() => edit((p) => withValue(p, `${list}/${r.id}`, undefined))}
-              >
-                Remove<span className="unseen"> {r.name ?? r.id}</span>
-              </button>
-            </div>
+          <li key={r.id}>
+            <details className="fill-record" open={r.id === added || undefined}>
+              <summary id={`${list}/${r.id}`}>
+                <span className="fill-sign" aria-hidden="true" /> {line(r.id)}
+              </summary>
+              <div className="fill-fields">{children(r.id, `${list}/${r.id}`)}</div>
+              <div className="fill-tools">
+                {ordered &&
+                  ([-1, 1] as const).map((by) => (
+                    <button
+                      key={by}
+                      type="button"
+                      className="button fill-button"
+                      disabled={by < 0 ? i === 0 : i === records.length - 1}
+                      onClick={() =>
+                        edit((p) => withValue(p, list, reordered<{ readonly id: string }>(p[list], r.id, by)))
+                      }
+                    >
+                      {by < 0 ? 'Earlier' : 'Later'}
+                      <span className="unseen">: {r.name ?? r.id}</span>
+                    </button>
+                  ))}
+                <button
+                  type="button"
+                  className="button fill-button"
+                  onClick={() => edit((p) => withValue(p, `${list}/${r.id}`, undefined))}
+                >
+                  Remove<span className="unseen"> {r.name ?? r.id}</span>
+                </button>
+              </div>
+            </details>
           </li>
         ))}
       </ol>
       <button
         type="button"
         className="button fill-button"
-        onClick={() => edit((p) => withValue(p, list, [...p[list], add.record()]))}
+        onClick={() => {
+          const record = add.record()
+          setAdded(record.id)
+          edit((p) => withValue(p, list, [...p[list], record]))
+        }}
       >
         {add.label}
       </button>

@@ -24,6 +24,7 @@ export function StatesList() {
           list="states"
           title="What is away"
           none=""
+          line={(id) => <StateLine id={id} />}
           add={{
             label: 'Add a state',
             record: () => ({ id: freshId(job.get().states, 'state'), name: 'new state' }),
@@ -45,6 +46,20 @@ export function StatesList() {
 
 const lists = ['sections', 'sleeves', 'screws', 'features', 'parts'] as const
 
+function StateLine({ id }: { readonly id: string }) {
+  const project = useProject((p) => p)
+  const state = project.states.find((s) => s.id === id)
+  const away = state?.without ?? []
+  return (
+    <>
+      <b>{state?.name ?? id}</b>
+      <span className="soft">
+        {away.length === 0 ? 'nothing away' : `away: ${away.map((ref) => placeWords(project, ref)).join(', ')}`}
+      </span>
+    </>
+  )
+}
+
 function StateFields({ id, path }: { readonly id: string; readonly path: string }) {
   const project = useProject((p) => p)
   const set = useSetValue()
@@ -59,23 +74,14 @@ function StateFields({ id, path }: { readonly id: string; readonly path: string 
   return (
     <>
       <WordsField path={`${path}/name`} label="State" placeholder={id} />
-      <details className="fill-more">
-        <summary className="small">
-          {away.length === 0 ? 'nothing away' : `away: ${away.map((ref) => placeWords(project, ref)).join(', ')}`}
-        </summary>
-        <div className="fill-ticks" id={`${path}/without`}>
-          {things.map((ref) => (
-            <label key={ref} className="tick">
-              <input
-                type="checkbox"
-                checked={away.includes(ref)}
-                onChange={(event) => tick(ref, event.target.checked)}
-              />
-              <span>{placeWords(project, ref)}</span>
-            </label>
-          ))}
-        </div>
-      </details>
+      <div className="fill-ticks" id={`${path}/without`}>
+        {things.map((ref) => (
+          <label key={ref} className="tick">
+            <input type="checkbox" checked={away.includes(ref)} onChange={(event) => tick(ref, event.target.checked)} />
+            <span>{placeWords(project, ref)}</span>
+          </label>
+        ))}
+      </div>
     </>
   )
 }

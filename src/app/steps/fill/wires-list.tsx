@@ -1,4 +1,5 @@
 import { placeWords } from '../../../papers/place-words.ts'
+import { nominalOf } from '../../../project/nominal.ts'
 import { freshId } from '../../../project/path.ts'
 import { ChoiceField } from '../../fields/choice-field.tsx'
 import { useSaid } from '../../fields/use-said.ts'
@@ -18,6 +19,7 @@ export function WiresList() {
       list="wires"
       title="Wires"
       none="None yet: the sled has no channel."
+      line={(id) => <WireLine id={id} />}
       add={{
         label: 'Add wires',
         record: () => {
@@ -29,6 +31,21 @@ export function WiresList() {
     >
       {(_, path) => <WireFields path={path} />}
     </RecordList>
+  )
+}
+
+function WireLine({ id }: { readonly id: string }) {
+  const wire = useProject((p) => p.wires.find((w) => w.id === id))
+  const preset = useChoices()?.wires.find((c) => c.id === wire?.preset)
+  if (!wire) return undefined
+  const gauge = wire.diameter === undefined ? preset?.name : `⌀${nominalOf(wire.diameter) ?? '?'}`
+  return (
+    <>
+      <b>{wire.name ?? wire.id}</b>
+      <span className="number">
+        {wire.count ?? 1} × {gauge ?? wire.preset ?? '?'}
+      </span>
+    </>
   )
 }
 
