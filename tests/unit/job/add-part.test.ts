@@ -1,0 +1,110 @@
+import { describe, expect, it } from 'vitest'
+import { addPart, duplicatePart, type PartKind, partKinds, reordered } from '../../../src/job/add-part.ts'
+import { type Answer, answer } from '../../../src/job/answer.ts'
+import { newJob } from '../../../src/job/new-job.ts'
+import { soFar } from '../../../src/job/so-far.ts'
+import { type Place, placesOf } from '../../../src/papers/places.ts'
+import { presetChoices } from '../../../src/presets/preset-choices.ts'
+import { loadPresets } from '../../../src/presets/presets.ts'
+import { problemText } from '../../../src/problem/problem.ts'
+import { withValue } from '../../../src/project/path.ts'
+import { checkProject } from '../../../src/project/read.ts'
+import type { Project } from '../../../src/project/schema/project.ts'
+
+const presets = loadPresets()
+const { parts } = presetChoices(presets)
+
+function tube(bore: string): Project {
+  const sizes = [
+    ['sections/body/length', '240'],
+    ['sections/body/bore/bore/diameter', bore],
+    ['sections/body/outside', [{ diameter: 40 }]],
+  ] as const
+  return sizes.reduce<Project>((p, [path, value]) => withValue(p, path, value) ?? p, newJob('Try'))
+}
+
+function judged(project: Project): Answer {
+  const found = answer(soFar(project).project, presets)
+  if (!found.ok) throw new Error(found.problems.map(problemText).join('\n'))
+  return found.value
+}
+
+function fill(project: Project, kinds: readonly PartKind[]): Project {
+  return kinds.reduce((p, kind) => {
+    const places: readonly Place[] = placesOf(judged(p).assembly)
+    return addPart(p, kind, parts, (ref) => places.find((x) => x.ref === ref)).project
+  }, project)
+}
+
+describe('filling an empty hilt part by part', () => {
+  const usual = ['cell', 'contact', 'contact', 'board', 'speaker', 'switch', 'port', 'connector'] as const
+
+  it('meets no clash and no problem on the way in a bore that has room', () => {
+    let project = tube('32')
+    for (const kind of usual) {
+      project = fill(project, [kind])
+      const { findings, notChecked } = judged(project)
+      expect(findings.filter((f) => f.status === 'clash').map((f) => f.title)).toEqual([])
+      expect(notChecked.map((c) => c.title)).toEqual([])
+    }
+  })
+
+  it('puts the first contact behind the cell and the second before it', () => {
+    const { parts: made } = fill(tube('32'), ['cell', 'contact', 'contact'])
+    expect(made.map((p) => [p.name, p.presses?.end])).toEqual([
+      ['cell', undefined],
+      ['rear contact', 'rear'],
+      ['front contact', 'blade'],
+    ])
+  })
+
+  it('grows the sled around what it carries', () => {
+    const sled = (p: Project) => placesOf(judged(p).assembly).find((x) => x.ref === 'sleds/main')
+    const one = sled(fill(tube('32'), ['cell']))
+    const two = sled(fill(tube('32'), ['cell', 'board']))
+    expect(one?.rear).toBeLessThan(8)
+    expect((two?.blade ?? 0) - (one?.blade ?? 0)).toBeGreaterThan(28)
+  })
+
+  it('makes projects that a file may hold, of every kind, measured or not', () => {
+    for (const kind of partKinds) {
+      const { project, id } = addPart(newJob('Try'), kind, parts, () => undefined)
+      expect(checkProject(project).ok).toBe(true)
+      expect(project.parts.map((p) => p.id)).toEqual([id])
+    }
+  })
+
+  it('names a second one of a kind apart', () => {
+    expect(fill(tube('32'), ['board', 'board']).parts.map((p) => [p.id, p.name])).toEqual([
+      ['sound-board', 'sound board'],
+      ['sound-board-2', 'sound board 2'],
+    ])
+  })
+})
+
+describe('a like part', () => {
+  it('stands right after the first, in the list and in the hilt', () => {
+    const project = fill(tube('32'), ['cell', 'board'])
+    const made = duplicatePart(project, 'cell', () => undefined)
+    expect(made?.project.parts.map((p) => p.id)).toEqual(['cell', 'cell-2', 'sound-board'])
+    expect(made?.project.parts[1]).toMatchObject({
+      preset: 'cell-18650-flat',
+      at: { z: { of: 'parts/cell', end: 'blade' } },
+    })
+  })
+
+  it('is none of a part that there is not', () => {
+    expect(duplicatePart(newJob('Try'), 'nobody', () => undefined)).toBeUndefined()
+  })
+})
+
+describe('the order of a list', () => {
+  const list = [{ id: 'a' }, { id: 'b' }, { id: 'c' }]
+
+  it('changes by one place, and not beyond its ends', () => {
+    expect(reordered(list, 'b', -1)?.map((r) => r.id)).toEqual(['b', 'a', 'c'])
+    expect(reordered(list, 'b', 1)?.map((r) => r.id)).toEqual(['a', 'c', 'b'])
+    expect(reordered(list, 'a', -1)).toBeUndefined()
+    expect(reordered(list, 'c', 1)).toBeUndefined()
+  })
+})
