@@ -98,11 +98,22 @@ function sizesOf(body: BodyInput): { across: QuantityInput; out: QuantityInput; 
       const [z, x] = [body.outline.map((c) => c[0]), body.outline.map((c) => c[1])]
       return {
         across: Math.max(...x) - Math.min(...x),
-        out: body.thickness,
+        out: overComponents(body) ?? body.thickness,
         along: Math.max(...z) - Math.min(...z),
       }
     }
   }
+}
+
+/** Height of a board over all that stands on it; undefined where nothing does. */
+function overComponents(body: Extract<BodyInput, { shape: 'outline' }>): number | undefined {
+  if (!body.components || body.components.length === 0) return undefined
+  const tallest = (side: 'top' | 'bottom') =>
+    Math.max(
+      0,
+      ...(body.components ?? []).filter((c) => (c.side ?? 'top') === side).map((c) => nominalOf(c.height) ?? 0),
+    )
+  return Number(((nominalOf(body.thickness) ?? 0) + tallest('top') + tallest('bottom')).toFixed(3))
 }
 
 function reshaped(body: BodyInput, form: ShapeForm): BodyInput {

@@ -11,7 +11,8 @@ const owners: Readonly<Record<string, StepName>> = {
   parts: 'fill',
   wires: 'fill',
   sleds: 'sled',
-  insertions: 'sled',
+  insertions: 'fill',
+  states: 'fill',
   thresholds: 'sled',
   printer: 'print',
 }

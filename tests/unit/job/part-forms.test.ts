@@ -101,6 +101,19 @@ describe('a size in short', () => {
     expect(shortSize({ shape: 'box', width: '18,1', height: 6.2, length: '' })).toBe('18.1 × 6.2 × ?')
   })
 
+  it('is of a board with all that stands on it: 1 thick, 2.2 over it and 1.6 under it', () => {
+    const board = (side: 'top' | 'bottom', height: string) => ({ z: 0, x: 0, length: 8, width: 8, height, side })
+    const components = [board('top', '2.2'), board('top', '1'), board('bottom', '1.6')]
+    const outline: [number, number][] = [
+      [0, -8],
+      [34, -8],
+      [34, 8],
+      [0, 8],
+    ]
+    expect(shortSize({ shape: 'outline', outline, thickness: '1 ±0.1', components })).toBe('16 × 4.8 × 34')
+    expect(shortSize({ shape: 'outline', outline, thickness: 1 })).toBe('16 × 1 × 34')
+  })
+
   it('is known by the weakest of its sizes', () => {
     const body = (source: 'assumed' | 'preset') => ({
       shape: 'cylinder' as const,

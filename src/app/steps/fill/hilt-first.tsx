@@ -1,6 +1,6 @@
 import { placeWords } from '../../../papers/place-words.ts'
-import type { Problem } from '../../../problem/problem.ts'
 import { stepOf } from '../../fields/step-of.ts'
+import { goToPath } from '../../work/go-to.ts'
 import { stepWords } from '../../work/step-words.ts'
 import { useProject, useWork } from '../../work/work-context.ts'
 
@@ -13,7 +13,6 @@ export function HiltFirst() {
   const project = useProject((p) => p)
   const elsewhere = judged.problems.filter((p) => stepOf(p.path) !== 'fill').slice(0, most)
   if (elsewhere.length === 0) return undefined
-  const go = ({ path }: Problem) => view.setState({ step: stepOf(path) ?? 'measure', lit: path })
   return (
     <div className="fill-elsewhere small">
       <p>You can go on filling. Nothing is judged before this is known:</p>
@@ -21,7 +20,7 @@ export function HiltFirst() {
         {elsewhere.map((p) => (
           <li key={`${p.path} ${p.hint}`}>
             {placeWords(project, p.path)}: {p.hint}{' '}
-            <button type="button" className="button button-plain" onClick={() => go(p)}>
+            <button type="button" className="button button-plain" onClick={() => goToPath(view, p.path)}>
               Go to {stepWords[stepOf(p.path) ?? 'measure']}
               <span className="unseen"> for {placeWords(project, p.path)}</span>
             </button>

@@ -28,7 +28,9 @@ export function PartDetails({ hand, onRemoved, onDuplicated }: PartDetailsProps)
       <fieldset>
         <legend className="unseen">What it is</legend>
         <div className="fill-fields">
-          <PresetField hand={hand} />
+          <div className="fill-whole">
+            <PresetField hand={hand} />
+          </div>
           <WordsField path={`${path}/name`} label="Name" placeholder={part.id} />
         </div>
         {part.body && <BodyFields hand={hand} body={part.body} />}

@@ -5,6 +5,7 @@ import { placeWords } from '../../../papers/place-words.ts'
 import { nominalOf } from '../../../project/nominal.ts'
 import { useSettled } from '../../fields/use-settled.ts'
 import { SizeField } from '../../readings/size-field.tsx'
+import { goToPath } from '../../work/go-to.ts'
 import { useProject, useView, useWork } from '../../work/work-context.ts'
 import { kindWords } from './kind-words.ts'
 import { PartDetails } from './part-details.tsx'
@@ -46,7 +47,7 @@ export function PartRow({ id, open, onOpen, onRemoved, onDuplicated }: PartRowPr
           <span className="fill-sign" aria-hidden="true" />
           <span>
             {part.name ?? part.id}
-            {part.name?.toLowerCase() !== kindWords[part.kind].toLowerCase() && part.kind !== 'other' && (
+            {part.kind !== 'other' && !part.name?.toLowerCase().includes(kindWords[part.kind].toLowerCase()) && (
               <small className="soft"> {kindWords[part.kind].toLowerCase()}</small>
             )}
           </span>
@@ -58,7 +59,7 @@ export function PartRow({ id, open, onOpen, onRemoved, onDuplicated }: PartRowPr
           {by}
         </span>
       </div>
-      <RowProblem path={path} open={open} onOpen={() => onOpen(true)} />
+      <RowProblem path={path} open={open} />
       {open && (
         <div id={region} className="fill-details">
           <PartDetails hand={hand} onRemoved={onRemoved} onDuplicated={onDuplicated} />
@@ -103,8 +104,8 @@ function RowPlace({ hand, open }: { readonly hand: PartInHand; readonly open: bo
 }
 
 /** What is wrong with the part and has no field that is seen; once the hand has come to rest. */
-function RowProblem(props: { readonly path: string; readonly open: boolean; readonly onOpen: () => void }) {
-  const { path, open, onOpen } = props
+function RowProblem({ path, open }: { readonly path: string; readonly open: boolean }) {
+  const { view } = useWork()
   const project = useProject((p) => p)
   const { problems } = useWork().judged
   const own = problems.filter((p) => p.path === path || p.path.startsWith(`${path}/`))
@@ -119,7 +120,7 @@ function RowProblem(props: { readonly path: string; readonly open: boolean; read
       {open ? (
         text
       ) : (
-        <button type="button" className="button button-plain" onClick={onOpen}>
+        <button type="button" className="button button-plain" onClick={() => goToPath(view, first.path)}>
           {text}
         </button>
       )}

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { useState } from 'react'
 import { flushSync } from 'react-dom'
 import { addPart, type PartKind, partKinds } from '../../../job/add-part.ts'
 import { focusPath } from '../../fields/focus-path.ts'
@@ -85,13 +85,15 @@ export function PartsList() {
 
 const addId = (kind: PartKind): string => `fill-add-${kind}`
 
-/** The open part: the last one opened here, or lit from elsewhere. */
+/** The open part: the last one opened here, or lit from elsewhere; opened in the same drawing, so that its fields are there to go to. */
 function useOpenPart() {
   const lit = useView((v) => partOf(v.lit))
   const [open, setOpen] = useState(lit)
-  useEffect(() => {
+  const [seen, setSeen] = useState(lit)
+  if (lit !== seen) {
+    setSeen(lit)
     if (lit !== undefined) setOpen(lit)
-  }, [lit])
+  }
   return [open, setOpen] as const
 }
 
