@@ -1,6 +1,6 @@
-import { placeWords } from '../papers/place-words.ts'
 import { nominalOf } from '../project/nominal.ts'
 import { valueAt, withValue } from '../project/path.ts'
+import { placeWords } from '../project/place-words.ts'
 import type { ZPlaceInput } from '../project/schema/place.ts'
 import type { Project } from '../project/schema/project.ts'
 import { acrossAs, endHeight, heightAlone, measuredFrom, type PlaceOf } from './place-forms.ts'

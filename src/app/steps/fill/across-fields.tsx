@@ -1,5 +1,5 @@
 import { type AcrossForm, acrossAs, acrossForm, acrossForms, throughWall } from '../../../job/place-forms.ts'
-import { placeWords } from '../../../papers/place-words.ts'
+import { placeWords } from '../../../project/place-words.ts'
 import type { BodyInput } from '../../../project/schema/part.ts'
 import { ChoiceField } from '../../fields/choice-field.tsx'
 import { useSaid } from '../../fields/use-said.ts'

@@ -1,5 +1,5 @@
 import { type End, endHeight, heightAlone, heightFrom, measuredFrom, placedFace } from '../../../job/place-forms.ts'
-import { placeWords } from '../../../papers/place-words.ts'
+import { placeWords } from '../../../project/place-words.ts'
 import { ChoiceField } from '../../fields/choice-field.tsx'
 import { useSaid } from '../../fields/use-said.ts'
 import { SizeField } from '../../readings/size-field.tsx'

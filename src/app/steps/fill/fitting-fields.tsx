@@ -1,5 +1,5 @@
 import { throughWall } from '../../../job/place-forms.ts'
-import { placeWords } from '../../../papers/place-words.ts'
+import { placeWords } from '../../../project/place-words.ts'
 import { SizeField } from '../../readings/size-field.tsx'
 import { useProject, useSetValue, useWork } from '../../work/work-context.ts'
 import { PickField, TickField } from '../measure/name-field.tsx'

@@ -1,4 +1,4 @@
-import { placeWords } from '../../../papers/place-words.ts'
+import { placeWords } from '../../../project/place-words.ts'
 import { stepOf } from '../../fields/step-of.ts'
 import { goToPath } from '../../work/go-to.ts'
 import { stepWords } from '../../work/step-words.ts'

@@ -1,5 +1,5 @@
-import { placeWords } from '../../../papers/place-words.ts'
 import { freshId } from '../../../project/path.ts'
+import { placeWords } from '../../../project/place-words.ts'
 import type { InsertionInput } from '../../../project/schema/sled.ts'
 import { ChoiceField } from '../../fields/choice-field.tsx'
 import { useSaid } from '../../fields/use-said.ts'

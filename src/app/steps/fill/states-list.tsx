@@ -1,5 +1,5 @@
-import { placeWords } from '../../../papers/place-words.ts'
 import { freshId, withValue } from '../../../project/path.ts'
+import { placeWords } from '../../../project/place-words.ts'
 import { useProject, useSetValue, useWork } from '../../work/work-context.ts'
 import { WordsField } from '../measure/name-field.tsx'
 import { RecordList } from './record-list.tsx'

@@ -1,6 +1,6 @@
-import { placeWords } from '../../../papers/place-words.ts'
 import { nominalOf } from '../../../project/nominal.ts'
 import { freshId } from '../../../project/path.ts'
+import { placeWords } from '../../../project/place-words.ts'
 import { ChoiceField } from '../../fields/choice-field.tsx'
 import { useSaid } from '../../fields/use-said.ts'
 import { SizeField } from '../../readings/size-field.tsx'
