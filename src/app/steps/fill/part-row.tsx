@@ -1,4 +1,4 @@
-import { useId } from 'react'
+import { useEffect, useId } from 'react'
 import { partKnownBy, shortSize } from '../../../job/part-forms.ts'
 import { measuredFrom } from '../../../job/place-forms.ts'
 import { nominalOf } from '../../../project/nominal.ts'
@@ -23,18 +23,18 @@ export interface PartRowProps {
 export function PartRow({ id, open, onOpen, onRemoved, onDuplicated }: PartRowProps) {
   const { view } = useWork()
   const lit = useView((v) => v.lit?.startsWith(`parts/${id}/`) === true || v.lit === `parts/${id}`)
+  const dark = useView((v) => v.lit === undefined)
+  // A field that is left puts its own light out; the part in hand stays lit.
+  useEffect(() => {
+    if (open && dark) view.setState({ lit: `parts/${id}` })
+  }, [open, dark, id, view])
   const hand = usePart(id)
   const region = useId()
   if (!hand) return undefined
   const { part, path, body } = hand
   const by = partKnownBy(part)
   return (
-    <li
-      className="fill-part"
-      data-open={open || undefined}
-      data-lit={lit || undefined}
-      onBlur={() => open && view.setState({ lit: path })}
-    >
+    <li className="fill-part" data-open={open || undefined} data-lit={lit || undefined}>
       <div className="fill-row">
         <button
           id={path}
@@ -116,7 +116,7 @@ function RowProblem({ path, open }: { readonly path: string; readonly open: bool
   if (!first || !settled) return undefined
   const text = `${placeWords(project, first.path)}: ${first.hint}`
   return (
-    <p className="fill-problem small field-fault" role="status">
+    <output className="fill-problem small field-fault">
       {open ? (
         text
       ) : (
@@ -124,6 +124,6 @@ function RowProblem({ path, open }: { readonly path: string; readonly open: bool
           {text}
         </button>
       )}
-    </p>
+    </output>
   )
 }

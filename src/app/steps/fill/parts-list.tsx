@@ -65,7 +65,8 @@ export function PartsList() {
           </ol>
         </>
       )}
-      <div className="fill-add" role="group" aria-label="Add a part">
+      <fieldset className="fill-add">
+        <legend className="unseen">Add a part</legend>
         <span className="small soft" aria-hidden="true">
           Add
         </span>
@@ -75,10 +76,8 @@ export function PartsList() {
             {kindWords[kind]}
           </button>
         ))}
-      </div>
-      <p className="small soft" role="status">
-        {said}
-      </p>
+      </fieldset>
+      <output className="small soft">{said}</output>
     </section>
   )
 }
