@@ -12,7 +12,7 @@ async function fill(page: Page, job: string): Promise<void> {
   await expect(page.getByRole('heading', { name: 'What goes in' })).toBeVisible()
 }
 
-test('an empty hilt is filled part by part, two clicks each, and stays clear', async ({ page }) => {
+test('an empty hilt is filled part by part, one click each, and stays clear', async ({ page }) => {
   await page.goto('./#new')
   await field(page, 'sections/body/length').fill('240')
   await field(page, 'sections/body/bore/bore/diameter').fill('32')
