@@ -1,0 +1,94 @@
+import type { Finding, Fix } from '../checks/finding.ts'
+import type { Outcome } from '../problem/problem.ts'
+import { applyFix } from '../project/apply-fix.ts'
+import type { Project } from '../project/schema/project.ts'
+import type { Answer } from './answer.ts'
+
+/** A number that is offered may be off by its rounding, mm. */
+const rounding = 1e-6
+/** One place widened, the next may be too tight: so often a number is taken farther. */
+const rounds = 4
+
+type Fields = Readonly<Record<string, unknown>>
+
+/**
+ * The fixes of every finding that does not hold, each tried: with its number typed in, the finding holds. Checks offer
+ * what mends the tightest place; what does not mend all of them is taken farther or dropped, and what spoils something
+ * else says so and comes last. Advice without a number stays. Keyed by the finding's id.
+ */
+export function provenFixes(
+  project: Project,
+  { findings }: Pick<Answer, 'findings'>,
+  answerTo: (project: Project) => Outcome<Pick<Answer, 'findings'>>,
+): ReadonlyMap<string, readonly Fix[]> {
+  const open = findings.filter((f) => f.fix.length > 0)
+  return new Map(
+    open.map((f) => {
+      const tried = f.fix.flatMap((fix): Proven[] => {
+        if (fix.value === undefined) return [{ fix, spoils: false }]
+        const proven = prove({ project, findings, answerTo }, f, fix)
+        return proven ? [proven] : []
+      })
+      return [f.id, tried.sort((a, b) => Number(a.spoils) - Number(b.spoils)).map((t) => t.fix)]
+    }),
+  )
+}
+
+interface Proven {
+  readonly fix: Fix
+  readonly spoils: boolean
+}
+
+interface Job {
+  readonly project: Project
+  readonly findings: readonly Finding[]
+  readonly answerTo: (project: Project) => Outcome<Pick<Answer, 'findings'>>
+}
+
+function prove(job: Job, { id }: Finding, first: Fix): Proven | undefined {
+  let fix = first
+  for (let round = 0; round < rounds; round++) {
+    const next = applyFix(job.project, fix)
+    const after = next && job.answerTo(next)
+    if (!after?.ok) return undefined
+    const now = after.value.findings.find((f) => f.id === id)
+    if (!now || now.margin.worst >= -rounding) return withHarm(fix, newClash(job.findings, after.value.findings, id))
+    const farther = now.fix.flatMap((f) => fartherThan(fix, f) ?? [])[0]
+    if (!farther) return undefined
+    fix = farther
+  }
+  return undefined
+}
+
+/** The same change with a larger number; undefined where the other is another change. */
+function fartherThan(fix: Fix, next: Fix): Fix | undefined {
+  const { value } = fix
+  // Words such as "0.40 mm farther" count from where the first change led to: only a size itself can be said again.
+  if (typeof next.value === 'number' && next.path === fix.path)
+    return typeof value === 'number' && next.text.includes(next.value.toFixed(2)) ? next : undefined
+  const field =
+    isRecord(value) && next.path.startsWith(`${fix.path}/${value['id']}/`) ? next.path.split('/').at(-1) : ''
+  return field && typeof next.value === 'number'
+    ? { ...fix, text: `${fix.text} ${next.text}`, value: { ...(value as Fields), [field]: next.value } }
+    : undefined
+}
+
+const isRecord = (v: unknown): v is Fields => v !== null && typeof v === 'object' && !Array.isArray(v)
+
+/** Something else that would clash then, and did not before. */
+function newClash(before: readonly Finding[], after: readonly Finding[], id: string): Finding | undefined {
+  const was = new Map(before.map((f) => [f.id, f.status]))
+  return after.find((f) => f.id !== id && f.status === 'clash' && was.get(f.id) !== 'clash')
+}
+
+function withHarm(fix: Fix, clash: Finding | undefined): Proven {
+  return clash
+    ? { fix: { ...fix, text: `${fix.text} But then it clashes elsewhere: ${clash.title}.` }, spoils: true }
+    : { fix, spoils: false }
+}
+
+/** The findings with their fixes as proven. */
+export const withProven = <F extends Finding>(
+  findings: readonly F[],
+  fixes: ReadonlyMap<string, readonly Fix[]>,
+): F[] => findings.map((f) => ({ ...f, fix: fixes.get(f.id) ?? [] }))
