@@ -16,22 +16,18 @@ type Fields = Readonly<Record<string, unknown>>
  * what mends the tightest place; what does not mend all of them is taken farther or dropped, and what spoils something
  * else says so and comes last. Advice without a number stays. Keyed by the finding's id.
  */
-export function provenFixes(
-  project: Project,
-  { findings }: Pick<Answer, 'findings'>,
-  answerTo: (project: Project) => Outcome<Pick<Answer, 'findings'>>,
-): ReadonlyMap<string, readonly Fix[]> {
-  const open = findings.filter((f) => f.fix.length > 0)
-  return new Map(
-    open.map((f) => {
-      const tried = f.fix.flatMap((fix): Proven[] => {
-        if (fix.value === undefined) return [{ fix, spoils: false }]
-        const proven = prove({ project, findings, answerTo }, f, fix)
-        return proven ? [proven] : []
-      })
-      return [f.id, tried.sort((a, b) => Number(a.spoils) - Number(b.spoils)).map((t) => t.fix)]
-    }),
-  )
+export function provenFixes(job: FixJob): ReadonlyMap<string, readonly Fix[]> {
+  return new Map(job.findings.filter((f) => f.fix.length > 0).map((f) => [f.id, provenFor(job, f)]))
+}
+
+/** The same for one finding, where something else may have to be done in between. */
+export function provenFor(job: FixJob, finding: Finding): readonly Fix[] {
+  const tried = finding.fix.flatMap((fix): Proven[] => {
+    if (fix.value === undefined) return [{ fix, spoils: false }]
+    const proven = prove(job, finding, fix)
+    return proven ? [proven] : []
+  })
+  return tried.sort((a, b) => Number(a.spoils) - Number(b.spoils)).map((t) => t.fix)
 }
 
 interface Proven {
@@ -39,13 +35,13 @@ interface Proven {
   readonly spoils: boolean
 }
 
-interface Job {
+export interface FixJob {
   readonly project: Project
   readonly findings: readonly Finding[]
   readonly answerTo: (project: Project) => Outcome<Pick<Answer, 'findings'>>
 }
 
-function prove(job: Job, { id }: Finding, first: Fix): Proven | undefined {
+function prove(job: FixJob, { id }: Finding, first: Fix): Proven | undefined {
   let fix = first
   for (let round = 0; round < rounds; round++) {
     const next = applyFix(job.project, fix)

@@ -1,5 +1,7 @@
-import type { Finding, NotChecked } from '../checks/finding.ts'
+import type { Finding, Fix, NotChecked } from '../checks/finding.ts'
 import type { Verdict } from '../checks/verdict.ts'
+import { advice } from '../job/advice.ts'
+import { answer as answerOf } from '../job/answer.ts'
 import { type Layout, type QuickAnswer, type QuickInput, quickCheck, quickProject } from '../job/quick.ts'
 import type { SledFormat } from '../job/sled-files.ts'
 import { type CrossSectionView, crossSectionView } from '../papers/cross-section.ts'
@@ -58,13 +60,24 @@ export class Bench {
     return good({
       verdict,
       layout,
-      findings,
+      findings: findings.map((f) => ({ ...f, fix: advice(f.fix) })),
       notChecked,
       questions: assembly.questions,
       assumptions: assembly.assumptions,
       sizes: sizesOf(assembly),
       ...drawings(answered.value, look),
     })
+  }
+
+  /** The fixes of every finding that does not hold, each tried; undefined where other numbers came meanwhile. */
+  async mend(input: QuickInput): Promise<Readonly<Record<string, readonly Fix[]>> | undefined> {
+    const answered = this.#answer(input)
+    if (!answered.ok) return {}
+    const { answer, layout } = answered.value
+    const { triedFixes } = await import('./tried-fixes.ts')
+    const job = { project: quickProject(input, layout), findings: answer.findings }
+    const answerTo = (next: Project) => answerOf(next, this.#presets)
+    return triedFixes({ ...job, answerTo }, () => this.#last?.answer !== answered)
   }
 
   draw(input: QuickInput, look: Look): Outcome<Drawings> {

@@ -1,5 +1,6 @@
-import type { Finding, NotChecked } from '../checks/finding.ts'
+import type { Finding, Fix, NotChecked } from '../checks/finding.ts'
 import { overall, type Verdict } from '../checks/verdict.ts'
+import { advice } from '../job/advice.ts'
 import { type Answer, answer } from '../job/answer.ts'
 import { soFar } from '../job/so-far.ts'
 import { type Comparison, compare } from '../papers/compare.ts'
@@ -93,7 +94,7 @@ export class JobBench {
     const notChecked = [...answered.value.notChecked, ...waiting.map(notYet)]
     return good({
       verdict: waiting.length > 0 ? overall([answered.value.verdict, 'not-checked']) : answered.value.verdict,
-      findings,
+      findings: findings.map((f) => ({ ...f, fix: advice(f.fix) })),
       notChecked,
       questions: assembly.questions,
       assumptions: assembly.assumptions,
@@ -102,6 +103,21 @@ export class JobBench {
       states: assembly.states.map(({ id, name }) => ({ id, name })),
       views: viewsOf(answered.value, look),
     })
+  }
+
+  /**
+   * The fixes of every finding that does not hold, tried one after the other; undefined where the job has changed
+   * meanwhile. Whoever types on waits for one trial at most.
+   */
+  async fixes(project: Project): Promise<Readonly<Record<string, readonly Fix[]>> | undefined> {
+    const { project: standing } = soFar(project)
+    const answered = await this.#answer(standing)
+    if (!answered.ok) return {}
+    const presets = await this.#fetched.presets()
+    const { triedFixes } = await import('./tried-fixes.ts')
+    const { findings } = answered.value
+    const answerTo = (next: Project) => answer(next, presets)
+    return triedFixes({ project: standing, findings, answerTo }, () => this.#last?.answer !== answered)
   }
 
   /** The drawings alone: only the eye has moved. */

@@ -4,6 +4,7 @@ import type { Problem } from '../../problem/problem.ts'
 import type { Bench, Drawings, Look, QuickReport } from '../../worker/bench.ts'
 import type { Desk, Reply } from '../../worker/desk.ts'
 import type { WorkCalls } from '../../worker/work-calls.ts'
+import { withFixes } from '../findings/with-fixes.ts'
 import type { Reading } from './read-form.ts'
 
 /** How the check of the form stands. */
@@ -56,6 +57,16 @@ export function useQuickCheck(desk: Desk<WorkCalls>, reading: Reading, look: Loo
         if (check.kind !== 'answered') return
         setReport(check.report)
         setDrawings(check.report)
+        if (check.report.findings.every((f) => f.status === 'clear' || f.status === 'advice')) return
+        void desk
+          .ask('mend', patience, (bench) => bench.mend(asked))
+          .then((mended) => {
+            const fixes = wanted && mended.kind === 'done' ? mended.value : undefined
+            if (!fixes) return
+            const report = { ...check.report, findings: withFixes(check.report.findings, fixes) }
+            setAnswered({ key, check: { ...check, report } })
+            setReport(report)
+          })
       })
     return () => {
       wanted = false

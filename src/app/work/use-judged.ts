@@ -1,8 +1,11 @@
 import { useEffect, useRef, useState } from 'react'
+import type { Finding } from '../../checks/finding.ts'
 import type { Outcome, Problem } from '../../problem/problem.ts'
+import type { Project } from '../../project/schema/project.ts'
 import type { Desk, Reply } from '../../worker/desk.ts'
 import type { JobLook, JobReport, JobViews } from '../../worker/job-bench.ts'
 import type { WorkCalls } from '../../worker/work-calls.ts'
+import { withFixes } from '../findings/with-fixes.ts'
 import type { JobStore } from './job-store.ts'
 import type { View, ViewStore } from './view-store.ts'
 
@@ -17,6 +20,8 @@ export interface Judged {
   /** Why there was no answer at all. */
   readonly trouble: string | undefined
 }
+
+const fails = (f: Finding): boolean => f.status === 'clash' || f.status === 'unsure'
 
 /** No check is worth waiting for longer, ms; a usual one takes some 10. */
 const patience = 8000
@@ -38,7 +43,25 @@ export function useJudged(
       const project = job.get()
       void desk
         .ask('judge', patience, (calls) => calls.judge(project, look.current))
-        .then((reply) => wanted && project === job.get() && setJudged((before) => after(before, reply)))
+        .then((reply) => {
+          if (!wanted || project !== job.get()) return
+          setJudged((before) => after(before, reply))
+          if (reply.kind === 'done' && reply.value.ok && reply.value.value.findings.some(fails)) mend(project)
+        })
+    }
+    /** Which numbers help is tried after the verdict is out. */
+    const mend = (project: Project) => {
+      void desk
+        .ask('fixes', patience, (calls) => calls.fixes(project))
+        .then((reply) => {
+          const fixes = reply.kind === 'done' ? reply.value : undefined
+          if (!fixes || !wanted || project !== job.get()) return
+          setJudged((before) =>
+            before.report
+              ? { ...before, report: { ...before.report, findings: withFixes(before.report.findings, fixes) } }
+              : before,
+          )
+        })
     }
     judge()
     const stop = job.subscribe(judge)

@@ -1,4 +1,5 @@
 import { type Answer, answer } from '../../job/answer.ts'
+import { provenFixes, withProven } from '../../job/proven-fixes.ts'
 import { type Report, reportOf } from '../../job/report.ts'
 import { loadPresets } from '../../presets/presets.ts'
 import { good, type Outcome, type Problem } from '../../problem/problem.ts'
@@ -32,12 +33,14 @@ export async function judge(path: string, options: JobOptions, io: Io): Promise<
   if (!read.ok) return read
   const { project, notices } = read.value
   const { state, hilt } = options
-  const judged = answer(project, loadPresets(), {
-    ...(state === undefined ? {} : { state }),
-    ...(hilt === undefined ? {} : { hilt }),
-  })
+  const presets = loadPresets()
+  const answerTo = (job: Project) =>
+    answer(job, presets, { ...(state === undefined ? {} : { state }), ...(hilt === undefined ? {} : { hilt }) })
+  const judged = answerTo(project)
   if (!judged.ok) return judged
-  const report = reportOf(judged.value, { project, unknownFields: notices, state })
+  const { findings } = judged.value
+  const proven = withProven(findings, provenFixes({ project, findings, answerTo }))
+  const report = reportOf({ ...judged.value, findings: proven }, { project, unknownFields: notices, state })
   return good({ project, answer: judged.value, report })
 }
 
