@@ -63,7 +63,7 @@ function fartherThan(fix: Fix, next: Fix): Fix | undefined {
   if (typeof next.value === 'number' && next.path === fix.path)
     return typeof value === 'number' && next.text.includes(next.value.toFixed(2)) ? next : undefined
   const field =
-    isRecord(value) && next.path.startsWith(`${fix.path}/${value['id']}/`) ? next.path.split('/').at(-1) : ''
+    isRecord(value) && next.path.startsWith(`${fix.path}/${String(value['id'])}/`) ? next.path.split('/').at(-1) : ''
   return field && typeof next.value === 'number'
     ? { ...fix, text: `${fix.text} ${next.text}`, value: { ...(value as Fields), [field]: next.value } }
     : undefined
