@@ -1,4 +1,4 @@
-import { isRelative } from '../project/forms.ts'
+import { isBeside, isRelative } from '../project/forms.ts'
 import type { Assembly, Part } from '../resolve/assembly.ts'
 
 /** A part that can be taken hold of in the drawings: where it lies, how large it is, and what it may be snapped to. */
@@ -24,6 +24,8 @@ export interface PartHandle {
   readonly beside: readonly Neighbour[]
   /** Least gap between parts, mm. */
   readonly gap: number
+  /** Middle of the part it is placed beside. */
+  readonly around: { readonly x: number; readonly y: number } | undefined
 }
 
 /** A circle, or a rectangle: half its width across and half its height along the clock angle it faces. */
@@ -78,7 +80,15 @@ function handleOf(assembly: Assembly, p: Part): PartHandle {
       .filter((o) => !o.contact && o.ends.rear.nominal < z1 && o.ends.blade.nominal > z0)
       .map((o) => ({ id: o.id, name: o.name, x: o.across.x.nominal, y: o.across.y.nominal, shape: shapeOf(o) })),
     gap,
+    around: aroundOf(assembly, p),
   }
+}
+
+function aroundOf(assembly: Assembly, { input }: Part): PartHandle['around'] {
+  const across = input.at?.across
+  const other =
+    across !== undefined && isBeside(across) ? assembly.parts.find((o) => o.id === across.beside) : undefined
+  return other && { x: other.across.x.nominal, y: other.across.y.nominal }
 }
 
 function shapeOf({ extent, across }: Part): HandleShape {

@@ -46,6 +46,12 @@ export interface JobStrips {
   readonly handles: readonly PartHandle[]
 }
 
+/** The cross-section at the cursor. */
+export interface JobCross {
+  readonly view: CrossSectionView
+  readonly handles: readonly PartHandle[]
+}
+
 /** Everything the page shows of a job, as plain data. */
 export interface JobReport {
   readonly verdict: Verdict
@@ -138,10 +144,12 @@ export class JobBench {
     })
   }
 
-  /** The cross-section at a height. */
-  async cross(project: Project, z: number, state?: string): Promise<Outcome<CrossSectionView>> {
+  /** The cross-section at a height, and by what parts can be taken hold of in it. */
+  async cross(project: Project, z: number, state?: string): Promise<Outcome<JobCross>> {
     const answered = await this.#answer(soFar(project).project)
-    return answered.ok ? good(crossSectionView(answered.value.assembly, z, state)) : answered
+    if (!answered.ok) return answered
+    const { assembly } = answered.value
+    return good({ view: crossSectionView(assembly, z, state), handles: partHandles(assembly) })
   }
 
   /** One sled as a solid. */

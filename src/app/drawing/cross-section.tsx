@@ -1,5 +1,5 @@
 import './drawing.css'
-import { useId } from 'react'
+import { type ReactNode, useId } from 'react'
 import type { CrossSectionView } from '../../papers/cross-section.ts'
 import type { SledLayer } from '../../papers/cross-sled.ts'
 import { fixed } from '../sheet/numbers.ts'
@@ -15,6 +15,8 @@ export interface CrossSectionProps {
   readonly marks: readonly Mark[]
   /** Largest height of the drawing, px. */
   readonly tallest?: number
+  /** What lies over the drawing and can be taken hold of. */
+  readonly over?: (frame: CrossFrame) => ReactNode
 }
 
 /** Room beside the circle for the numbers, and above it for the angles, px. */
@@ -24,7 +26,7 @@ const above = 22
 const near = 0.6
 
 /** The cross-section as seen from the rear: gaps as numbers, the tightest drawn thick. */
-export function CrossSection({ view, marks, tallest = 340 }: CrossSectionProps) {
+export function CrossSection({ view, marks, tallest = 340, over }: CrossSectionProps) {
   const [ref, width] = useWidth<HTMLDivElement>()
   const [clip, wall] = [useId(), useId()]
   const radius = Math.max(40, Math.min((width - 2 * beside) / 2, (tallest - 2 * above) / 2))
@@ -38,7 +40,7 @@ export function CrossSection({ view, marks, tallest = 340 }: CrossSectionProps) 
   return (
     <div ref={ref} className="cross">
       {width > 0 && (
-        <svg width={width} height={size} role="img" aria-label={told(view)}>
+        <svg width={width} height={size} {...(over ? {} : { role: 'img' })} aria-label={told(view)}>
           <clipPath id={clip}>
             <circle cx={frame.cx} cy={frame.cy} r={outer} />
           </clipPath>
@@ -88,6 +90,7 @@ export function CrossSection({ view, marks, tallest = 340 }: CrossSectionProps) 
               const [x, y] = place(frame, { x: m.at.r * Math.cos(turn), y: m.at.r * Math.sin(turn) })
               return <PlaceMark key={`${m.tone} ${x} ${y}`} x={x} y={y} tone={m.tone} />
             })}
+          {over?.(frame)}
         </svg>
       )}
     </div>

@@ -1,6 +1,7 @@
 import { CrossSection } from '../drawing/cross-section.tsx'
 import { GapTable } from '../drawing/gap-table.tsx'
 import { useView, useWork } from '../work/work-context.ts'
+import { CrossGrips } from './cross-grips.tsx'
 import { TypedNumber } from './typed-number.tsx'
 import { useCursor } from './use-cursor.ts'
 import { useLit } from './use-lit.ts'
@@ -33,8 +34,13 @@ export function CrossPanel() {
         />
         <span className="soft small">seen from the rear{named && `, ${named}`}</span>
       </div>
-      <CrossSection view={cross} marks={marks} tallest={300} />
-      <GapTable gaps={cross.gaps} passing={cross.passing.length > 0} />
+      <CrossSection
+        view={cross.view}
+        marks={marks}
+        tallest={300}
+        over={(frame) => <CrossGrips view={cross.view} handles={cross.handles} frame={frame} />}
+      />
+      <GapTable gaps={cross.view.gaps} passing={cross.view.passing.length > 0} />
     </section>
   )
 }

@@ -11,8 +11,6 @@ export interface CursorLayerProps {
   readonly whole: Range
   readonly cursor: Cursor
   readonly hover: HoverStore
-  /** Clock angle at which the section is cut, degrees. */
-  readonly theta: number
   readonly onCursor: (cursor: Cursor) => void
 }
 

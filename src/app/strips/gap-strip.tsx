@@ -26,7 +26,6 @@ export const GapStrip = memo(function GapStrip({ view, layout }: GapStripProps) 
   const [x0, x1] = [left, width - 16]
   return (
     <g className="strip-gap">
-      <title>{told(view)}</title>
       <clipPath id={clip}>
         <rect x={x0} y={gap.y} width={x1 - x0} height={gap.height} />
       </clipPath>
@@ -128,7 +127,8 @@ function base({ cells }: GapRun, x: (z: number) => number, y: number): string {
   return first && last ? `L${round(x(last.z1))} ${y}H${round(x(first.z0))}Z` : ''
 }
 
-function told({ runs, limit }: GapStripView): string {
+/** The strip in words. */
+export function gapTold({ runs, limit }: GapStripView): string {
   const least = runs.map(({ name, cells }) => {
     const tight = cells.reduce<GapCell | undefined>((a, c) => (a && a.nominal <= c.nominal ? a : c), undefined)
     return tight

@@ -2,7 +2,6 @@ import { memo, useId } from 'react'
 import type { LengthwiseView, SectionedPart } from '../../papers/lengthwise.ts'
 import { Contents, CutSled } from '../drawing/contents.tsx'
 import { pathOf } from '../drawing/frame.ts'
-import { told } from '../drawing/lengthwise-section.tsx'
 import { Metal } from '../drawing/metal.tsx'
 import { Overlaps } from '../drawing/overlaps.tsx'
 import { ChainDimensions } from './chain-dimensions.tsx'
@@ -23,7 +22,6 @@ export const SectionStrip = memo(function SectionStrip({ view, layout, dimension
   const [inside, inWall] = [view.contents.filter((p) => !p.inWall), view.contents.filter((p) => p.inWall)]
   return (
     <g className="strip-section">
-      <title>{told(view)}</title>
       <clipPath id={clip}>
         <rect x={left - 4} y={section.y} width={width - left} height={section.height} />
       </clipPath>

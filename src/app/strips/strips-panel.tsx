@@ -3,21 +3,22 @@ import './strips.css'
 import { type PointerEvent, useEffect, useMemo, useRef, useState } from 'react'
 import type { LengthwiseView } from '../../papers/lengthwise.ts'
 import { round } from '../drawing/frame.ts'
-import type { Mark } from '../drawing/lengthwise-section.tsx'
+import { type Mark, told } from '../drawing/lengthwise-section.tsx'
 import { PlaceMark } from '../drawing/place-mark.tsx'
 import { useWidth } from '../drawing/use-width.ts'
 import type { Cursor } from '../work/view-store.ts'
 import { useView, useWork } from '../work/work-context.ts'
 import { CursorLayer, clock } from './cursor-layer.tsx'
-import { GapStrip } from './gap-strip.tsx'
+import { GapStrip, gapTold } from './gap-strip.tsx'
 import { createHoverStore } from './hover-store.ts'
+import { PartGrips } from './part-grips.tsx'
 import { ReadoutLine } from './readout-line.tsx'
 import { RulerStrip } from './ruler-strip.tsx'
 import { SectionStrip } from './section-strip.tsx'
 import { layoutOf, type Range, type StripLayout, zoomed } from './strip-frame.ts'
 import { StripNames } from './strip-names.tsx'
 import { StripTools } from './strip-tools.tsx'
-import { UnrolledStrip } from './unrolled-strip.tsx'
+import { UnrolledStrip, unrolledTold } from './unrolled-strip.tsx'
 import { useCursor } from './use-cursor.ts'
 import { useLit } from './use-lit.ts'
 import { useStrips } from './use-strips.ts'
@@ -63,32 +64,33 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
           middle={layout.cropped ? { value: middle, reach, onValue: setMiddle } : undefined}
         />
       </div>
+      <p className="unseen">
+        {told(lengthwise)} {strips && gapTold(strips.gap)} {strips && unrolledTold(strips.unrolled)}
+      </p>
       <div className="strips-sheet strip" ref={ref}>
         {width > 0 && (
-          // The keyboard's way to every place in it are the two sliders, the cursor and the ruler.
-          <svg
-            ref={wheel}
-            width={layout.width}
-            height={layout.height}
-            className={scrolls ? 'strips-pan' : ''}
-            {...pointer}
-          >
-            <StripNames layout={layout} theta={theta} small={width < 700} />
-            <LitStretch layout={layout} stretch={stretch} />
-            <SectionStrip view={lengthwise} layout={layout} dimensions={dimensions} lit={ids} />
-            {strips && <GapStrip view={strips.gap} layout={layout} />}
-            {strips && <UnrolledStrip view={strips.unrolled} layout={layout} lit={ids} />}
-            <Marks layout={layout} marks={marks} theta={theta} />
-            <RulerStrip layout={layout} whole={whole} onRange={setRange} />
-            <CursorLayer
-              layout={layout}
-              whole={whole}
-              cursor={cursor}
-              hover={hover}
-              theta={theta}
-              onCursor={setCursor}
-            />
-          </svg>
+          <>
+            <svg width={layout.width} height={layout.height} aria-hidden="true" focusable="false">
+              <StripNames layout={layout} theta={theta} small={width < 700} />
+              <LitStretch layout={layout} stretch={stretch} />
+              <SectionStrip view={lengthwise} layout={layout} dimensions={dimensions} lit={ids} />
+              {strips && <GapStrip view={strips.gap} layout={layout} />}
+              {strips && <UnrolledStrip view={strips.unrolled} layout={layout} lit={ids} />}
+              <Marks layout={layout} marks={marks} theta={theta} />
+            </svg>
+            {/* What follows the hand lies on a sheet of its own: the drawing below is not painted anew. */}
+            <svg
+              ref={wheel}
+              width={layout.width}
+              height={layout.height}
+              className={scrolls ? 'strips-over strips-pan' : 'strips-over'}
+              {...pointer}
+            >
+              <RulerStrip layout={layout} whole={whole} onRange={setRange} />
+              {strips && <PartGrips view={lengthwise} handles={strips.handles} layout={layout} whole={whole} />}
+              <CursorLayer layout={layout} whole={whole} cursor={cursor} hover={hover} onCursor={setCursor} />
+            </svg>
+          </>
         )}
       </div>
     </section>

@@ -23,7 +23,6 @@ export const UnrolledStrip = memo(function UnrolledStrip({ view, layout, lit }: 
     rings.map((r) => `${r.map(([z, t], i) => `${i === 0 ? 'M' : 'L'}${x(z)} ${y(t)}`).join('')}Z`).join('')
   return (
     <g className="strip-unrolled">
-      <title>{told(view)}</title>
       <clipPath id={clip}>
         <rect x={x0} y={unrolled.y} width={Math.max(0, x1 - x0)} height={unrolled.height} />
       </clipPath>
@@ -127,7 +126,8 @@ function MarkName({
   )
 }
 
-function told(view: UnrolledView): string {
+/** The map in words. */
+export function unrolledTold(view: UnrolledView): string {
   const marks = view.marks.map((m) => `${m.name} at z ${fixed(m.z, 1)}, θ ${fixed(m.theta, 0)}°`)
   const seams = view.seams.map((s) => `${s.name} from z ${fixed(s.z, 1)}`)
   return `The hilt unrolled, seen from outside, blade to the right, θ growing downwards; the darker, the less room. ${[...seams, ...marks].join('; ') || 'Nothing in the wall'}.`

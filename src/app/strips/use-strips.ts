@@ -1,6 +1,5 @@
 import { useEffect, useState } from 'react'
-import type { CrossSectionView } from '../../papers/cross-section.ts'
-import type { JobStrips } from '../../worker/job-bench.ts'
+import type { JobCross, JobStrips } from '../../worker/job-bench.ts'
 import { useProject, useView, useWork } from '../work/work-context.ts'
 
 /** Longer than any drawing takes, ms. */
@@ -29,11 +28,11 @@ export function useStrips(): JobStrips | undefined {
 }
 
 /** The cross-section at a height, as the job now stands. */
-export function useCross(z: number): CrossSectionView | undefined {
+export function useCross(z: number): JobCross | undefined {
   const { desk, judged } = useWork()
   const project = useProject((p) => p)
   const state = useView((v) => v.state)
-  const [cross, setCross] = useState<CrossSectionView>()
+  const [cross, setCross] = useState<JobCross>()
   const known = judged.stand !== 'wrong'
   useEffect(() => {
     if (!known) return

@@ -42,7 +42,8 @@ export function createJobStore(project: Project, history?: History) {
       const next = change(store.getState())
       if (!next) return false
       const now = Date.now()
-      const same = gesture !== undefined && last?.gesture === gesture && now - last.at < oneGesture
+      const same =
+        last !== undefined && last.gesture === gesture && (isHeld(last.gesture) || now - last.at < oneGesture)
       last = gesture === undefined ? undefined : { gesture, at: now }
       if (same) time().pause()
       store.setState(next, true)
@@ -72,6 +73,10 @@ export function createJobStore(project: Project, history?: History) {
     },
   }
 }
+
+/** Something held in the hand is one gesture until it is let go, however long it is held: its name begins so. */
+export const held = 'held '
+const isHeld = (gesture: string): boolean => gesture.startsWith(held)
 
 /** Which lists of the earlier state the later one does not share; nothing changed is no step. */
 function changedLists(past: Partial<Project>, now: Partial<Project>): Partial<Project> | null {
