@@ -77,7 +77,6 @@ function Grip(props: { readonly outlines: string; readonly handle: PartHandle; r
     const to = { x: handle.x + far * way.x, y: handle.y + far * way.y }
     job.edit((p) => movedAcross(p, handle.id, move(to)), `keys ${handle.id} across`)
   }
-  const [cx, cy] = [frame.cx, frame.cy]
   return (
     <g>
       <path
@@ -104,7 +103,7 @@ function Grip(props: { readonly outlines: string; readonly handle: PartHandle; r
             d={ghost.path}
             transform={`translate(${round((ghost.to.y - start.y) * frame.scale)} ${round((start.x - ghost.to.x) * frame.scale)})`}
           />
-          <text x={cx} y={2 * cy - 2} textAnchor="middle">
+          <text x={4} y={13}>
             {`r ${fixed(Math.hypot(ghost.to.x, ghost.to.y))} θ ${fixed(clockOf(ghost.to), 0)}°${ghost.at === undefined ? '' : `: ${ghost.at}`}`}
           </text>
         </g>

@@ -42,7 +42,7 @@ function RoomKey({ y }: { readonly y: number }) {
         <rect key={s} className={`room-${i}`} x={8 + 9 * i} y={y} width="9" height="9" />
       ))}
       <text className="strip-more" x={8} y={y + 22}>
-        dark: tight
+        shade: tight
       </text>
     </g>
   )

@@ -51,6 +51,8 @@ export function useDrag(ask: DragAsk) {
   return {
     onPointerDown: (event: PointerEvent<Element>) => {
       if (event.button !== 0) return
+      // A finger that is meant to move the page may lie on a part: it takes hold only of what was tapped before.
+      if (event.pointerType === 'touch' && document.activeElement !== event.currentTarget) return
       event.stopPropagation()
       event.currentTarget.setPointerCapture(event.pointerId)
       const gesture = `${held}${ask.name} ${++told.current.count}`
