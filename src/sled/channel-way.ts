@@ -90,8 +90,32 @@ function joints(ask: WayAsk, cuts: readonly PlanItem[], c: Point, most: number):
     if (!region || region.contains(c)) return []
     const at = nearestOn(region, c)
     const wall = distance(c, at) - ask.width / 2
-    return wall > -deepEnough && wall < most ? [{ at, ...planSpan(solid) }] : []
+    return wall > -deepEnough && wall < most ? besideStanding(ask, c, { at, ...planSpan(solid) }) : []
   })
+}
+
+/** A joint only between what stands in its way: a cradle's arms go on where the nest between them is opened. */
+function besideStanding(ask: WayAsk, c: Point, joint: Joint): Joint[] {
+  const line = [0, 0.2, 0.4, 0.6, 0.8, 1].map((t) => ({
+    x: c.x + t * (joint.at.x - c.x),
+    y: c.y + t * (joint.at.y - c.y),
+  }))
+  const inTheWay = ask.standing.filter((s) => {
+    const region = sectionOf(s.solid)
+    return region && line.some((p) => region.contains(p))
+  })
+  return inTheWay.reduce<Joint[]>(
+    (left, { solid }) => {
+      const { z0, z1 } = planSpan(solid)
+      return left.flatMap((j) =>
+        [
+          { ...j, z1: Math.min(j.z1, z0) },
+          { ...j, z0: Math.max(j.z0, z1) },
+        ].filter((part) => part.z1 - part.z0 > ask.wall),
+      )
+    },
+    [joint],
+  )
 }
 
 /** A channel that reaches this far into a nest is open to it, mm. */
