@@ -11,6 +11,9 @@ export const cautions = {
   solder:
     'Do not solder to a cell itself; solder with fresh air and eye protection, and leave whatever is joined to the mains to a licensed electrician.',
   glue: 'Glue and solvents give off fumes: fresh air, gloves, and what their safety data sheets say.',
+  filament: 'Hot plastic gives off fumes, some kinds more than others: print with fresh air in the room.',
+  resin:
+    'Liquid resin irritates skin and eyes: gloves, eye protection and fresh air, and cure the print through before you fill it.',
   strobe:
     'Flashing light can bring on seizures: warn whoever is near before you switch it on, and do not look into the emitter.',
 } as const

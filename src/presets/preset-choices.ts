@@ -34,13 +34,23 @@ export interface ToolChoice extends PresetChoice {
   readonly jaws: boolean
 }
 
+/** A way to print, and what kind of material it prints. */
+export interface ProcessChoice extends PresetChoice {
+  readonly family: 'filament' | 'resin' | 'powder'
+}
+
+/** A material, and which kind of process prints it; metal is not printed. */
+export interface MaterialChoice extends PresetChoice {
+  readonly use: 'filament' | 'resin' | 'powder' | 'metal'
+}
+
 /** Everything the work page offers from presets. */
 export interface PresetChoices {
   readonly parts: Readonly<Record<Exclude<PartInput['kind'], 'other'>, readonly PartPreset[]>>
   readonly wires: readonly PresetChoice[]
   readonly tools: readonly ToolChoice[]
-  readonly processes: readonly PresetChoice[]
-  readonly materials: readonly PresetChoice[]
+  readonly processes: readonly ProcessChoice[]
+  readonly materials: readonly MaterialChoice[]
 }
 
 /** The lists of the work page, as plain data that a worker can send. */
@@ -61,8 +71,10 @@ export function presetChoices(presets: Presets): PresetChoices {
     tools: presets
       .ofKind('tool')
       .map((t) => ({ ...choice(t, figuresText(t), 'mpe'), measures: t.measures, jaws: t.jaws })),
-    processes: presets.ofKind('process').map((p) => choice(p, figuresText(p), 'error')),
-    materials: presets.ofKind('material').map((m) => choice(m, figuresText(m), m.density ? 'density' : 'expansion')),
+    processes: presets.ofKind('process').map((p) => ({ ...choice(p, figuresText(p), 'error'), family: p.family })),
+    materials: presets
+      .ofKind('material')
+      .map((m) => ({ ...choice(m, figuresText(m), m.density ? 'density' : 'expansion'), use: m.use })),
   }
 }
 

@@ -33,6 +33,7 @@ const calls: WorkCalls = {
   solids: async (...a) => (await job()).solids(...a),
   ways: async (...a) => (await job()).ways(...a),
   make: async (...a) => (await job()).make(...a),
+  report: async (...a) => (await job()).report(...a),
   read: async (...a) => (await job()).read(...a),
   dimensions: async (...a) => (await job()).dimensions(...a),
   compare: async (...a) => (await job()).compare(...a),

@@ -2,6 +2,8 @@ import type { Finding, Fix, NotChecked } from '../checks/finding.ts'
 import { overall, type Verdict } from '../checks/verdict.ts'
 import { advice } from '../job/advice.ts'
 import { type Answer, answer } from '../job/answer.ts'
+import type { FileLayout } from '../job/lay-out.ts'
+import type { SledReport } from '../job/sled-report.ts'
 import { soFar } from '../job/so-far.ts'
 import { type Comparison, compare } from '../papers/compare.ts'
 import { type CrossSectionView, crossSectionView } from '../papers/cross-section.ts'
@@ -179,7 +181,13 @@ export class JobBench {
     const answered = await this.#answer(project)
     if (!answered.ok) return answered
     const clash = answered.value.findings.find((f) => f.status === 'clash')
-    return clash && !wish.force ? good({ clash }) : (await this.#fetched.press()).files(answered.value, wish)
+    return clash && !wish.force ? good({ clash }) : (await this.#fetched.press()).files(answered.value, wish, project)
+  }
+
+  /** What the printed bodies of every sled are. */
+  async report(project: Project, layout: FileLayout): Promise<Outcome<SledReport>> {
+    const answered = await this.#answer(project)
+    return answered.ok ? (await this.#fetched.press()).report(project, answered.value, layout) : answered
   }
 
   /** What the readings of one dimension come to, taken by itself. */

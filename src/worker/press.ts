@@ -3,7 +3,9 @@ import type { Kernel } from '../../geometry/kernel/manifold.ts'
 import type { Answer } from '../job/answer.ts'
 import { trySled } from '../job/build-sled.ts'
 import type { FileLayout } from '../job/lay-out.ts'
+import { reportOf } from '../job/report.ts'
 import { type SledFormat, sledFiles, sledSet } from '../job/sled-files.ts'
+import { reportFile, type SledReport, sledReport } from '../job/sled-report.ts'
 import { type ContentSolid, solidContents } from '../papers/solid-contents.ts'
 import { good, type Outcome, type Problem } from '../problem/problem.ts'
 import type { Project } from '../project/schema/project.ts'
@@ -44,6 +46,8 @@ export interface FileWish {
   readonly layout: FileLayout
   /** Files all the same where a clash or the gate holds them back; their names then say so. */
   readonly force: boolean
+  /** The report on them besides, as JSON. */
+  readonly report?: boolean
 }
 
 export interface Press {
@@ -51,7 +55,9 @@ export interface Press {
   /** The whole hilt with every sled. */
   readonly solids: (project: Project, answer: Answer, state?: string) => JobSolids
   /** Fails with what the gate has against them. A clash is looked at before. */
-  readonly files: (answer: Answer, wish: FileWish) => Promise<Outcome<readonly MadeFile[]>>
+  readonly files: (answer: Answer, wish: FileWish, project?: Project) => Promise<Outcome<readonly MadeFile[]>>
+  /** What the bodies are, laid out: volume, mass, thinnest wall, which way up and why. */
+  readonly report: (project: Project, answer: Answer, layout: FileLayout) => Promise<Outcome<SledReport>>
 }
 
 /** A press with its kernel. `wasmUrl` tells a browser where the kernel's binary lies. */
@@ -60,7 +66,8 @@ export async function startPress(wasmUrl?: string): Promise<Press> {
   return {
     solid: (answer, sled) => solidOf(kernel, answer, sled),
     solids: (project, answer, state) => solidsOfJob(kernel, project, answer, state),
-    files: (answer, wish) => filesOf(kernel, answer, wish),
+    files: (answer, wish, project) => filesOf(kernel, answer, wish, project),
+    report: (project, answer, layout) => reportOn(kernel, project, answer, layout),
   }
 }
 
@@ -80,13 +87,32 @@ function solidOf(kernel: Kernel, { assembly }: Answer, sled: string): Outcome<So
   })
 }
 
+async function reportOn(
+  kernel: Kernel,
+  project: Project,
+  answer: Answer,
+  layout: FileLayout,
+): Promise<Outcome<SledReport>> {
+  const made = sledSet(kernel, answer, layout)
+  return made.ok ? good(await sledReport(made.value, [], reportOf(answer, { project, unknownFields: [] }))) : made
+}
+
 /** By the same build as the command line's; what is not sure to fit says so in its name. */
-async function filesOf(kernel: Kernel, answer: Answer, wish: FileWish): Promise<Outcome<readonly MadeFile[]>> {
-  const { base, job, formats, layout, force } = wish
+async function filesOf(
+  kernel: Kernel,
+  answer: Answer,
+  wish: FileWish,
+  project: Project | undefined,
+): Promise<Outcome<readonly MadeFile[]>> {
+  const { base, job, formats, layout, force, report } = wish
   const made = sledSet(kernel, answer, layout)
   if (!made.ok) return made
   if (!made.value.proven && !force) return { ok: false, problems: made.value.problems }
   const named = answer.verdict === 'unsure' ? `${base}-unsure` : base
   const files = await sledFiles(made.value, { base: named, job, formats })
-  return good(files.map(({ name, bytes }) => ({ name, bytes })))
+  const told =
+    report && project
+      ? [reportFile(await sledReport(made.value, files, reportOf(answer, { project, unknownFields: [] })), named)]
+      : []
+  return good([...files.map(({ name, bytes }) => ({ name, bytes })), ...told])
 }

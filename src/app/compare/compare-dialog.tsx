@@ -1,7 +1,7 @@
 import './compare.css'
 import { useEffect, useRef, useState } from 'react'
 import type { Comparison } from '../../papers/compare.ts'
-import { problemText } from '../../problem/problem.ts'
+import { problemWords } from '../../papers/problem-words.ts'
 import type { Project } from '../../project/schema/project.ts'
 import { useProject, useWork } from '../work/work-context.ts'
 import { ComparisonTables } from './comparison-tables.tsx'
@@ -40,7 +40,9 @@ export default function CompareDialog({ onClose }: { readonly onClose: () => voi
     if (reply.kind === 'overtaken') return ''
     if (reply.kind !== 'done')
       return reply.kind === 'stuck' ? 'Comparing took too long and was stopped.' : reply.message
-    return reply.value.ok ? reply.value.value : `No comparison. ${reply.value.problems.map(problemText).join(' ')}`
+    return reply.value.ok
+      ? reply.value.value
+      : `No comparison. ${reply.value.problems.map((p) => problemWords(mine, p)).join(' ')}`
   }
   const choose = (next: Rival) => {
     setChosen(next.id)

@@ -1,4 +1,5 @@
-import { problemText } from '../../problem/problem.ts'
+import { problemWords } from '../../papers/problem-words.ts'
+import { listNames } from '../../project/format.ts'
 import type { Project } from '../../project/schema/project.ts'
 import type { Desk } from '../../worker/desk.ts'
 import type { WorkCalls } from '../../worker/work-calls.ts'
@@ -14,6 +15,8 @@ export interface Rival {
   readonly fetch: () => Promise<Project | string>
 }
 
+/** A job that cannot be read has no names. */
+const nothing = Object.fromEntries(listNames.map((name) => [name, []])) as unknown as Project
 /** Reading a file takes no longer, ms. */
 const patience = 20_000
 
@@ -49,5 +52,7 @@ export async function readJob(desk: Desk<WorkCalls>, text: string): Promise<Proj
   if (reply.kind === 'stuck') return 'Reading it took too long.'
   if (reply.kind === 'overtaken') return 'Another file was chosen meanwhile.'
   if (reply.kind === 'broken') return reply.message
-  return reply.value.ok ? reply.value.value.project : reply.value.problems.map(problemText).join(' ')
+  return reply.value.ok
+    ? reply.value.value.project
+    : reply.value.problems.map((p) => problemWords(nothing, p)).join(' ')
 }

@@ -1,3 +1,4 @@
+import { fieldsFor } from '../fields/fields-for.ts'
 import { focusPath } from '../fields/focus-path.ts'
 import { stepOf } from '../fields/step-of.ts'
 import type { ViewStore } from './view-store.ts'
@@ -12,9 +13,20 @@ export function goToPath(view: ViewStore, path: string): void {
   view.setState({ step, lit: path })
   let tries = 0
   const attempt = () => {
-    if (document.querySelector(`[data-step="${step}"]`) && focusPath(path)) return
+    if (document.querySelector(`[data-step="${step}"]`)) {
+      openAround(path)
+      if (focusPath(path)) return
+    }
     tries += 1
     if (tries < patience) requestAnimationFrame(attempt)
   }
   requestAnimationFrame(attempt)
+}
+
+/** Opens the boxes that the field lies in. */
+function openAround(path: string): void {
+  const field = fieldsFor(path)
+    .map((id) => document.getElementById(id))
+    .find((e) => e !== null)
+  for (let box = field?.closest('details'); box; box = box.parentElement?.closest('details')) box.open = true
 }

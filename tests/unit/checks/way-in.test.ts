@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { applyFix } from '../../../src/project/apply-fix.ts'
 import type { ProjectInput } from '../../../src/project/schema/project.ts'
+import { answerTo, demo, projectOf } from '../job/demo-answer.ts'
 import { about, findingOf, findingsOf, perfect, sure } from './judged.ts'
 
 /** A bore of 30 with a neck of 26 from z 40 to 50, and a sled of 25 with a ring of 28 at its front. */
@@ -162,5 +164,15 @@ describe('straight insertion', () => {
     expect(f.probability).toBeCloseTo((28.6 - 28.3) / 0.4, 2)
     expect(f.contributors[0]?.path).toBe('sections/body/bore/neck/diameter')
     expect(f.fix.some((x) => x.path === 'sections/body/bore/neck/diameter')).toBe(true)
+  })
+})
+
+describe('a ring that does not come through the mouth', () => {
+  it('is offered as wide as the mouth lets it through, and then it does', () => {
+    const project = projectOf(demo('weir-lantern'))
+    const [fix] = answerTo(project).findings[0]?.fix ?? []
+    expect(fix).toMatchObject({ path: 'sleds/main/rings/front/diameter', value: 28.4 })
+    const mended = fix && applyFix(project, fix)
+    expect(answerTo(mended).verdict).toBe('clear')
   })
 })

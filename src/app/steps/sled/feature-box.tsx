@@ -1,7 +1,7 @@
-import { placeWords } from '../../../papers/place-words.ts'
 import type { SledDimension } from '../../../papers/sled-dimension.ts'
 import type { FeatureKind } from '../../../papers/sled-words.ts'
 import { withValue } from '../../../project/path.ts'
+import { placeWords } from '../../../project/place-words.ts'
 import type { SledInput } from '../../../project/schema/sled.ts'
 import { PathRow } from '../../dimensions/path-row.tsx'
 import { capital } from '../../sheet/numbers.ts'

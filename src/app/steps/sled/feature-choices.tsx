@@ -1,5 +1,5 @@
-import { placeWords } from '../../../papers/place-words.ts'
 import type { FeatureList } from '../../../papers/sled-words.ts'
+import { placeWords } from '../../../project/place-words.ts'
 import type { Project } from '../../../project/schema/project.ts'
 import type { ChoiceOption } from '../../fields/choice-field.tsx'
 import { useProject, useSetValue } from '../../work/work-context.ts'
