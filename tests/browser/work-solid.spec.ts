@@ -4,20 +4,20 @@ import { expect, test } from './page.ts'
 /** A demo on the work page, judged. */
 async function table(page: Page, name: string): Promise<void> {
   await page.goto(`./#demo/${name}`)
-  await expect(page.getByRole('heading', { name: 'Solid' })).toBeVisible({ timeout: 15_000 })
+  await expect(page.getByRole('heading', { name: 'Solid' })).toBeVisible({ timeout: 25_000 })
 }
 
 const canvas = (page: Page) => page.locator('.hilt-canvas canvas')
 
 async function show(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Show the solid' }).click()
-  await expect(canvas(page)).toBeVisible({ timeout: 15_000 })
+  await expect(canvas(page)).toBeVisible({ timeout: 25_000 })
   await page.waitForTimeout(800)
 }
 
 async function pushing(page: Page): Promise<void> {
   await page.locator('summary', { hasText: 'Push it in' }).click()
-  await expect(page.getByRole('img', { name: /^Least gap on the way in/ })).toBeVisible({ timeout: 15_000 })
+  await expect(page.getByRole('img', { name: /^Least gap on the way in/ })).toBeVisible({ timeout: 25_000 })
 }
 
 const withoutWebGl = (page: Page) =>
@@ -94,6 +94,7 @@ test('a click on a face names its nest and what made it, and leads to the field;
   await table(page, 'weir-lantern')
   await show(page)
   await page.getByLabel('Hilt', { exact: true }).selectOption('Without the hilt')
+  await page.getByLabel('Sled cut open').uncheck()
   await page.getByRole('button', { name: 'Side', exact: true }).click()
   await page.waitForTimeout(300)
   await page.locator('.hilt-canvas').click({ position: await middle(page) })
@@ -138,7 +139,7 @@ test('a lost graphics context is survived on the work page', async ({ page }) =>
   await expect(page.getByText('The graphics card took the picture away')).toHaveCount(0)
   await expect(async () => {
     const after = await canvas(page).screenshot()
-    expect(Math.abs(after.length - before.length)).toBeLessThan(0.03 * before.length)
+    expect(Math.abs(after.length - before.length)).toBeLessThan(0.1 * before.length)
   }).toPass()
 })
 
@@ -148,7 +149,7 @@ test('without WebGL the words, the dimensions and the way in are there', async (
   page.on('request', (request) => fetched.push(request.url()))
   await table(page, 'weir-lantern')
   await page.getByRole('button', { name: 'Show the solid' }).click()
-  await expect(page.getByText('This browser cannot draw solids.')).toBeVisible({ timeout: 15_000 })
+  await expect(page.getByText('This browser cannot draw solids.')).toBeVisible({ timeout: 25_000 })
   await page.locator('summary', { hasText: 'The picture in words' }).click()
   await expect(page.locator('.solid-words li').filter({ hasText: '18650 cell' })).toBeVisible()
   await pushing(page)

@@ -69,7 +69,7 @@ export default function HiltCanvas(props: HiltCanvasProps) {
         flat
         frameloop="demand"
         dpr={[1, 2]}
-        gl={{ antialias: true, localClippingEnabled: true } as object}
+        gl={{ antialias: true, stencil: true, localClippingEnabled: true } as object}
         camera={{ near: -2000, far: 3000 }}
       >
         <Survival onLost={onLost} onRestored={() => setLife((n) => n + 1)} />

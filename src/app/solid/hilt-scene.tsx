@@ -3,6 +3,7 @@ import { Plane, Vector3 } from 'three'
 import type { Thing } from '../../papers/hilt-solid.ts'
 import type { MetalLeaf } from '../../papers/metal-leaves.ts'
 import type { JobSolids } from '../../worker/job-solids.ts'
+import { CutFace } from './cut-face.tsx'
 import { lying } from './geometry.ts'
 import { useInks } from './inks.ts'
 import { LeafPiece } from './leaf-piece.tsx'
@@ -50,6 +51,9 @@ export function HiltScene(props: HiltSceneProps) {
       </group>
     ) : undefined
   }
+  // Each body is counted and then cut before the next is counted.
+  const bodies = solids.sleds.flatMap((s) => s.bodies.map((b) => b.id))
+  const orderOf = (id: string) => 1 + bodies.indexOf(id)
   const sections = useMemo(() => bySection(solids.hilt.metal), [solids])
   return (
     <>
@@ -76,10 +80,15 @@ export function HiltScene(props: HiltSceneProps) {
               inks={inks}
               planes={planes}
               isLit={(maker) => isLit(maker, sled.id, picked, lit)}
+              order={orderOf(body.id)}
             />,
           ),
         ),
       )}
+      {sledCut &&
+        solids.sleds.flatMap((sled) =>
+          sled.bodies.map((b) => places.has(b.id) && <CutFace key={b.id} inks={inks} order={orderOf(b.id) + 0.5} />),
+        )}
       {solids.hilt.things
         .filter((t) => contents || !inSled(t))
         .map((t) => at(keyOf(t), <ThingPiece thing={t} inks={inks} lit={isThingLit(t.id, picked, lit)} />))}

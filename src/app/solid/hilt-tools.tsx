@@ -10,7 +10,7 @@ export interface Shows {
   readonly apart: number
 }
 
-export const usualShows: Shows = { metal: 'open', contents: true, sledCut: false, apart: 0 }
+export const usualShows: Shows = { metal: 'open', contents: true, sledCut: true, apart: 0 }
 
 const metals: readonly (readonly [MetalShown, string])[] = [
   ['open', 'Hilt cut open'],

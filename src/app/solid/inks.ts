@@ -3,6 +3,7 @@ import { useMemo } from 'react'
 const names = [
   'ink',
   'sled',
+  'sled-hatch',
   'cell',
   'board',
   'speaker',

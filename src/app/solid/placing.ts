@@ -36,12 +36,16 @@ export function placed(solids: JobSolids, standing: Standing): Placed[] {
     room,
     offset: [apart * (i - (sections.length - 1) / 2) * air * 2 + pushOf(key), 0, 0],
   }))
+  let bottom = outside
   for (const sled of solids.sleds) {
     const things = solids.hilt.things.filter((t) => t.rides === sled.id)
     const own = sledRoom(sled)
-    // Below the hilt, and so far that what is drawn up out of it stays below the hilt too.
-    const above = Math.max(0, ...things.filter((t) => goesUp(t, theta)).map((t) => t.room.r + air))
-    const from: Offset = [pushOf(sled.id), -apart * (outside + air + own.r + above), 0]
+    const beside = (up: boolean) =>
+      Math.max(0, ...things.filter((t) => upwards(t, theta) === (up ? 1 : -1)).map((t) => t.room.r + air))
+    // Below the hilt, and so far that what is drawn up out of it stays below the hilt too; the next one below that.
+    const down = bottom + air + beside(true) + own.r
+    bottom = down + own.r + beside(false)
+    const from: Offset = [pushOf(sled.id), -apart * down, 0]
     for (const [i, body] of sled.bodies.entries())
       out.push({ key: body.id, room: bodyRoom(body), offset: plus(from, apart, bodyWay(sled, i)) })
     for (const t of things)
@@ -67,28 +71,29 @@ function isHidden(key: string, hidden: ReadonlySet<string>, { sleds, hilt }: Job
 
 const plus = (a: Offset, k: number, b: Offset): Offset => [a[0] + k * b[0], a[1] + k * b[1], a[2] + k * b[2]]
 
-/** Whether a thing lies beside the axis on the upper side, as the hilt lies. */
-function goesUp(t: Thing, theta: number): boolean {
-  const { up, off } = seen(t.room, theta)
-  return off >= 1 && up > 0
+/** Off the axis by less than this lies on it, for the way out, mm. */
+const onAxis = 2
+
+/** Which way a thing leaves its sled sideways: up and to the eye, of length 1; undefined where it goes along the hilt. */
+function sideways(t: Thing, theta: number): readonly [up: number, out: number] | undefined {
+  const off = Math.hypot(t.room.x, t.room.y)
+  // A board is laid in from its open side, wherever its middle is; round things on the axis have no side.
+  if (off < onAxis) return t.kind === 'board' ? [1, 0] : undefined
+  const turn = Math.atan2(t.room.y, t.room.x) - (theta * Math.PI) / 180
+  return [Math.cos(turn), Math.sin(turn)]
 }
 
-function seen(room: Room, theta: number): { up: number; out: number; off: number } {
-  const off = Math.hypot(room.x, room.y)
-  const turn = Math.atan2(room.y, room.x) - (theta * Math.PI) / 180
-  return { up: off * Math.cos(turn), out: off * Math.sin(turn), off }
-}
+/** 1 where a thing is drawn upwards out of its sled, -1 downwards, 0 where neither. */
+const upwards = (t: Thing, theta: number): number => Math.sign(Math.round(10 * (sideways(t, theta)?.[0] ?? 0)))
 
-/** Out of a sled: sideways the way it lies beside the axis; along the hilt where it lies on it, near an end. */
+/** Out of a sled: sideways, or along the hilt past the nearer end, with all that lies before it there. */
 function thingWay(t: Thing, all: readonly Thing[], sled: Room, theta: number): Offset {
   if (t.kind === 'rod') return [0, 0, 0]
-  const { up, out, off } = seen(t.room, theta)
-  if (off >= 1) {
-    const far = sled.r + air
-    return [0, (up / off) * far, (out / off) * far]
-  }
+  const side = sideways(t, theta)
+  const far = sled.r + air
+  if (side) return [0, side[0] * far, side[1] * far]
   const rear = isRear(t, sled)
-  const same = all.filter((o) => o.kind !== 'rod' && seen(o.room, theta).off < 1 && isRear(o, sled) === rear)
+  const same = all.filter((o) => o.kind !== 'rod' && !sideways(o, theta) && isRear(o, sled) === rear)
   return rear
     ? [sled.z0 - Math.max(...same.map((o) => o.room.z1)) - air, 0, 0]
     : [sled.z1 - Math.min(...same.map((o) => o.room.z0)) + air, 0, 0]
@@ -96,10 +101,10 @@ function thingWay(t: Thing, all: readonly Thing[], sled: Room, theta: number): O
 
 const isRear = (t: Thing, sled: Room): boolean => (t.room.z0 + t.room.z1) / 2 < (sled.z0 + sled.z1) / 2
 
-/** Straight out through the wall, or along the hilt's axis where it lies on it. */
+/** Straight out through the wall; what lies on the axis is lifted out. */
 function wayOut(t: Thing, theta: number, far: number): Offset {
-  const { up, out, off } = seen(t.room, theta)
-  return off < 1 ? [0, far * 2, 0] : [0, (up / off) * far, (out / off) * far]
+  const side = sideways(t, theta)
+  return side ? [0, side[0] * far, side[1] * far] : [0, far * 2, 0]
 }
 
 /** Printed pieces of one sled are drawn apart along the hilt, and sideways where they lie side by side. */

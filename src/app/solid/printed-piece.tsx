@@ -2,8 +2,10 @@ import { useThree } from '@react-three/fiber'
 import { useEffect, useMemo } from 'react'
 import { BufferAttribute, BufferGeometry, DoubleSide, type Plane } from 'three'
 import type { FaceMaker, PrintedSolid } from '../../worker/job-solids.ts'
+import { CutDepth } from './cut-face.tsx'
 import { bodyGeometry, dispose } from './geometry.ts'
 import type { Inks } from './inks.ts'
+import type { Picked } from './picked.ts'
 import type { Tells } from './stage.tsx'
 
 /** A printed body as the kernel made it. Each face knows what made it; those that are lit lie in blue over the rest. */
@@ -13,8 +15,10 @@ export function PrintedPiece(props: {
   readonly inks: Inks
   readonly planes: Plane[]
   readonly isLit: (maker: FaceMaker) => boolean
+  /** When its cut is counted, among all that is drawn. */
+  readonly order: number
 }) {
-  const { sled, body, inks, planes, isLit } = props
+  const { sled, body, inks, planes, isLit, order } = props
   const invalidate = useThree((three) => three.invalidate)
   const shown = useMemo(() => bodyGeometry(body), [body])
   // Given back when it is replaced, not only when the page goes: graphics memory is not garbage collected.
@@ -30,7 +34,10 @@ export function PrintedPiece(props: {
   }
   return (
     <>
-      <mesh geometry={shown.faces} userData={{ tells }}>
+      <mesh
+        geometry={shown.faces}
+        userData={{ tells, cut: { kind: 'thing', id: sled, name: body.name } satisfies Picked }}
+      >
         <meshLambertMaterial
           color={inks.sled}
           side={DoubleSide}
@@ -40,6 +47,7 @@ export function PrintedPiece(props: {
           polygonOffsetUnits={1}
         />
       </mesh>
+      {planes.length > 0 && <CutDepth faces={shown.faces} planes={planes} order={order} />}
       {lit && (
         <mesh geometry={lit}>
           <meshLambertMaterial

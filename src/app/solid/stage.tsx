@@ -26,10 +26,18 @@ export function Stage({ handle }: { readonly handle: Ref<StageHandle> }) {
         const { scene, camera } = get()
         const ray = new Raycaster()
         ray.setFromCamera(new Vector2(2 * x - 1, 1 - 2 * y), camera)
+        // Bodies that the ray is in where the plane cuts them: their cut lies before all that is behind the plane.
+        const inside = new Map<Object3D, readonly Plane[]>()
         for (const hit of ray.intersectObjects(scene.children, true)) {
           const tells = hit.object.userData['tells'] as Tells | undefined
           if (!tells || hit.faceIndex === undefined || hit.faceIndex === null) continue
-          if (planesOf(hit.object).some((p) => p.distanceToPoint(hit.point) < 0)) continue
+          const planes = planesOf(hit.object)
+          if (planes.some((p) => p.distanceToPoint(hit.point) < 0)) {
+            if (!inside.delete(hit.object)) inside.set(hit.object, planes)
+            continue
+          }
+          for (const [body, cuts] of inside)
+            if (cuts.every((p) => p.distanceToPoint(hit.point) >= 0)) return body.userData['cut'] as Picked | undefined
           return tells(hit.faceIndex)
         }
         return undefined
