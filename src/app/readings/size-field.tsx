@@ -48,13 +48,14 @@ export function SizeField(props: SizeFieldProps) {
     onFocusChange: (focused: boolean) => view.setState({ lit: focused ? path : undefined }),
     ...(props.placeholder === undefined ? {} : { placeholder: props.placeholder }),
   }
-  const several = readingsOf(input).length > 1
+  const count = readingsOf(input).length
+  const several = count > 1
   return (
     <div className="size">
       {several ? (
         <SeveralReadings
           {...field}
-          count={readingsOf(input).length}
+          count={count}
           size={size}
           narrow={props.narrow === true}
           onOpen={() => setSheet(true)}
@@ -67,7 +68,7 @@ export function SizeField(props: SizeFieldProps) {
       {measured && (
         <button type="button" className="size-source" onClick={() => setSheet(true)}>
           <span className="unseen">Readings of {label}: </span>
-          {field.text === '' && !several ? 'readings …' : (sourceOf(size) ?? 'readings …')}
+          {field.text === '' && !several ? 'readings …' : (sourceOf(size, count) ?? 'readings …')}
         </button>
       )}
       {sheet && <ReadingsSheet path={path} onValue={put} onClose={() => setSheet(false)} />}
@@ -76,8 +77,11 @@ export function SizeField(props: SizeFieldProps) {
 }
 
 /** How it is known, in a word or two; the sheet has the rest. */
-const sourceOf = (size: Size | undefined): string | undefined =>
-  size?.source === 'assumed' ? 'assumed' : size?.from.split(';')[0]?.replace(/^1 reading, /, '')
+function sourceOf(size: Size | undefined, count: number): string | undefined {
+  if (size?.source === 'assumed') return 'assumed'
+  // Of several places only the readings of the one that governs are in the words.
+  return size?.from.split(';')[0]?.replace(/^\d+ readings?, /, count > 1 ? `${count} readings, ` : '')
+}
 
 type FieldOf = Parameters<typeof TypedField>[0]
 
