@@ -39,8 +39,8 @@ export class Keeper {
   /** What the last finished writing held. */
   #written: JobContents['project']
   #underWay: string | undefined
-  /** Last words that a finished writing makes needless. */
-  #left: string[] = []
+  /** Last words that a finished writing makes needless, and whose they are. */
+  #left: { readonly stamp: string; readonly project: JobContents['project'] } | undefined
   #timer: ReturnType<typeof setTimeout> | undefined
   readonly #placed: (id: string) => void
   readonly #stop: () => void
@@ -61,13 +61,20 @@ export class Keeper {
     return this.#id
   }
 
-  /** Writes what is not written yet, and leaves it where a page that is being left can still leave it. */
-  flush(): void {
-    if (!this.#dirty() || this.standing.getState().kind === 'elsewhere') return
+  /**
+   * Writes what is not written yet, and leaves it where a page that goes away can still leave it. While nothing may be
+   * written it is left only for good: whoever comes next finds it as a job of its own.
+   */
+  flush(goes: 'out of sight' | 'for good'): void {
+    const project = this.#job.get()
+    const held = this.standing.getState().kind === 'elsewhere'
+    if (!this.#dirty() || this.#left?.project === project || (held && goes === 'out of sight')) return
     const stamp = freshStamp()
+    // One at a time: of two, the older would be taken for another tab's work.
+    this.#forget()
     leaveWords({ id: this.#id ?? this.#wanted, stamp, on: this.#builtOn(), ...this.#contents() })
-    this.#left.push(stamp)
-    void this.#write(stamp)
+    this.#left = { stamp, project }
+    if (!held) void this.#write(stamp)
   }
 
   /** Writes the job even if nothing of it was changed. */
@@ -86,6 +93,7 @@ export class Keeper {
   async takeTheirs(): Promise<void> {
     const kept = this.#id === undefined ? undefined : await this.#keep.take(this.#id)
     if (!kept) return this.#elsewhere('deleted')
+    this.#forget()
     this.#seen = kept.card
     this.#written = kept.contents.project
     this.#job.replace(kept.contents.project, kept.contents.history)
@@ -94,6 +102,7 @@ export class Keeper {
 
   /** Goes on with what stands here as a job of its own. */
   async keepAsCopy(): Promise<void> {
+    this.#forget()
     this.#id = undefined
     this.#wanted = freshStamp()
     this.#seen = undefined
@@ -104,7 +113,7 @@ export class Keeper {
 
   end(): void {
     this.#stop()
-    this.flush()
+    this.flush('for good')
     clearTimeout(this.#timer)
   }
 
@@ -146,7 +155,7 @@ export class Keeper {
     this.#keep.tell({ id, stamp })
     if (first) this.#placed(id)
     if (this.#dirty()) return this.#after(soon)
-    for (const words of this.#left.splice(0)) forgetWords(words)
+    this.#forget()
     this.standing.setState({ kind: 'kept', at: card.written }, true)
   }
 
@@ -161,6 +170,11 @@ export class Keeper {
     clearTimeout(this.#timer)
     this.#timer = undefined
     this.standing.setState({ kind: 'elsewhere', what }, true)
+  }
+
+  #forget(): void {
+    if (this.#left) forgetWords(this.#left.stamp)
+    this.#left = undefined
   }
 
   #dirty(): boolean {

@@ -4,6 +4,7 @@ import type { WorkCalls } from '../../worker/work-calls.ts'
 import { createJobStore, type JobStore } from '../work/job-store.ts'
 import { type Found, find } from './found.ts'
 import { Keeper } from './keeper.ts'
+import { askToLast } from './lasting.ts'
 import { noticesOf } from './open-file.ts'
 import { recover } from './recover.ts'
 import type { Route } from './route.ts'
@@ -26,8 +27,8 @@ export function useFound(desk: Desk<WorkCalls>, route: Route): Opened | undefine
   useEffect(() => {
     let keeper: Keeper | undefined
     let wanted = true
-    const hidden = () => document.visibilityState === 'hidden' && keeper?.flush()
-    const left = () => keeper?.flush()
+    const hidden = () => document.visibilityState === 'hidden' && keeper?.flush('out of sight')
+    const left = () => keeper?.flush('for good')
     const stop = listen((tiding) => keeper?.hear(tiding))
     document.addEventListener('visibilitychange', hidden)
     addEventListener('pagehide', left)
@@ -55,5 +56,6 @@ export function useFound(desk: Desk<WorkCalls>, route: Route): Opened | undefine
 
 /** The address names the job from now on, without a step in the browser's history that leads back to making it. */
 function placed(id: string): void {
+  void askToLast()
   history.replaceState(null, '', `#job/${id}`)
 }

@@ -37,7 +37,7 @@ export default function WorkPage({ desk, job }: WorkPageProps) {
         <div className="page work">
           <WorkHead theme={theme} onTheme={choose} />
           <main className="work-table">
-            <PanelGuard what="The strips" of={judged.report}>
+            <PanelGuard what="The drawing along the hilt" of={judged.report}>
               <Strips />
             </PanelGuard>
             <div className="work-lower">

@@ -5,7 +5,7 @@ import type { WorkCalls } from '../../worker/work-calls.ts'
 import { JobsPage } from '../keeping/jobs-page.tsx'
 import { KeepingContext } from '../keeping/keeping-context.ts'
 import { NothingHere } from '../keeping/nothing-here.tsx'
-import { routeOf } from '../keeping/route.ts'
+import { type Route, routeOf } from '../keeping/route.ts'
 import { useFound } from '../keeping/use-found.ts'
 import WorkPage from './work-page.tsx'
 
@@ -17,11 +17,11 @@ export interface WorkRoomProps {
 
 /** Where whole jobs are: the list of them, and the one that the address names on the table. */
 export default function WorkRoom({ desk, address }: WorkRoomProps) {
-  return address === 'jobs' ? <JobsPage desk={desk} /> : <Table desk={desk} address={address} />
+  const route = useMemo(() => routeOf(address), [address])
+  return route.kind === 'jobs' ? <JobsPage desk={desk} /> : <Table desk={desk} route={route} />
 }
 
-function Table({ desk, address }: WorkRoomProps) {
-  const route = useMemo(() => routeOf(address), [address])
+function Table({ desk, route }: { readonly desk: Desk<WorkCalls>; readonly route: Route }) {
   const opened = useFound(desk, route)
   if (!opened) return <p className="fetching soft">Fetching the job …</p>
   if ('kind' in opened) return <NothingHere found={opened} />
