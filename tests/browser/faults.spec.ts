@@ -5,10 +5,10 @@ import { expect, test } from '@playwright/test'
 
 test('a page that has failed offers the job first', async ({ page }) => {
   await page.addInitScript(() => {
-    const { toLocaleTimeString } = Date.prototype
+    const told = Reflect.get(Date.prototype, 'toLocaleTimeString')
     Date.prototype.toLocaleTimeString = function (...args: Parameters<Date['toLocaleTimeString']>) {
       if (Object.hasOwn(globalThis, 'faulty')) throw new Error('the clock fell off the wall')
-      return toLocaleTimeString.apply(this, args)
+      return Reflect.apply(told, this, args)
     }
   })
   await page.goto('./#new')

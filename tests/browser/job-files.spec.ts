@@ -84,7 +84,7 @@ test.describe('where a page cannot choose a place', () => {
     }
     await drop('torn.json', '{"format": "sledw')
     const dialog = page.getByRole('dialog', { name: 'torn.json was not opened' })
-    await expect(dialog).toContainText('It ends too early')
+    await expect(dialog).toContainText('It stops being JSON at character 17.')
     await dialog.getByRole('button', { name: 'Close' }).click()
     await drop('lantern.json', JSON.stringify(project))
     await expect(name(page)).toHaveValue('From a file')

@@ -149,10 +149,10 @@ test('a full browser is told of, with the file as the way out, and writing goes 
   page,
 }) => {
   await page.addInitScript(() => {
-    const { put } = IDBObjectStore.prototype
+    const put = Reflect.get(IDBObjectStore.prototype, 'put')
     IDBObjectStore.prototype.put = function (...args) {
       if (Object.hasOwn(globalThis, 'full')) throw new DOMException('no room', 'QuotaExceededError')
-      return put.apply(this, args)
+      return Reflect.apply(put, this, args)
     }
     Reflect.deleteProperty(globalThis, 'showSaveFilePicker')
   })

@@ -3,6 +3,8 @@ import { useEffect, useRef, useState } from 'react'
 import type { Comparison } from '../../papers/compare.ts'
 import { problemWords } from '../../papers/problem-words.ts'
 import type { Project } from '../../project/schema/project.ts'
+import { useKeeping } from '../keeping/keeping-context.ts'
+import { useCards } from '../keeping/use-cards.ts'
 import { useProject, useWork } from '../work/work-context.ts'
 import { ComparisonTables } from './comparison-tables.tsx'
 import { type DemoName, type Rival, readJob, rivalsOf } from './rivals.ts'
@@ -13,6 +15,7 @@ const patience = 16_000
 /** The job as it stands beside another one: numbers, verdicts, margins. */
 export default function CompareDialog({ onClose }: { readonly onClose: () => void }) {
   const { desk, job } = useWork()
+  const { keeper } = useKeeping()
   const now = useProject((p) => p)
   const turn = useRef(0)
   const begun = useRef(false)
@@ -23,7 +26,9 @@ export default function CompareDialog({ onClose }: { readonly onClose: () => voi
   const [outcome, setOutcome] = useState<Comparison | string>()
   useEffect(() => box.current?.showModal(), [])
   useEffect(() => void import('../../job/demos/index.ts').then((m) => setDemos(m.demos)), [])
-  const rivals = [...rivalsOf(desk, job, demos), ...(file ? [file] : [])]
+  const cards = useCards()
+  const others = cards.kind === 'fetched' ? cards.cards.filter((c) => c.id !== keeper.id) : []
+  const rivals = [...rivalsOf(desk, job, others, demos), ...(file ? [file] : [])]
   const rival = rivals.find((r) => r.id === chosen)
 
   const show = async (with_: Rival) => {

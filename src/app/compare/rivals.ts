@@ -3,6 +3,8 @@ import { listNames } from '../../project/format.ts'
 import type { Project } from '../../project/schema/project.ts'
 import type { Desk } from '../../worker/desk.ts'
 import type { WorkCalls } from '../../worker/work-calls.ts'
+import type { JobCard } from '../keeping/kept-job.ts'
+import { take } from '../keeping/shelf.ts'
 import type { JobStore } from '../work/job-store.ts'
 import { stepsBack } from './steps-back.ts'
 
@@ -20,8 +22,13 @@ const nothing = Object.fromEntries(listNames.map((name) => [name, []])) as unkno
 /** Reading a file takes no longer, ms. */
 const patience = 20_000
 
-/** The job as it was opened and some steps back, and the demos. */
-export function rivalsOf(desk: Desk<WorkCalls>, job: JobStore, demos: readonly DemoName[]): readonly Rival[] {
+/** The job as it was opened and some steps back, the other jobs of this browser, and the demos. */
+export function rivalsOf(
+  desk: Desk<WorkCalls>,
+  job: JobStore,
+  others: readonly JobCard[],
+  demos: readonly DemoName[],
+): readonly Rival[] {
   const steps = stepsBack(job.get(), job.history.getState().pastStates)
   return [
     { id: 'opened', label: 'as it was opened', group: 'This job', fetch: async () => job.initial() },
@@ -30,6 +37,12 @@ export function rivalsOf(desk: Desk<WorkCalls>, job: JobStore, demos: readonly D
       label: `${i + 1} ${i === 0 ? 'step' : 'steps'} back, before: ${changed}`,
       group: 'This job',
       fetch: async () => project,
+    })),
+    ...others.map(({ id, name }) => ({
+      id: `job-${id}`,
+      label: name,
+      group: 'Your other jobs',
+      fetch: async () => (await take(id))?.contents.project ?? 'That job is not there any more.',
     })),
     ...demos.map((d) => ({
       id: `demo-${d.name}`,
