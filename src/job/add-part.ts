@@ -142,7 +142,9 @@ function placed(
 /** A wall after the last part on the sled, or an end wall inside the mouth where it is the first. */
 function afterLast(project: Project, room: number, placeOf: PlaceOf): ZPlaceInput {
   const sled = project.sleds[0]
-  const on = project.parts.filter((p) => p.on === undefined || p.on === `sleds/${sled?.id}`)
+  const all = project.parts.filter((p) => p.on === undefined || p.on === `sleds/${sled?.id}`)
+  // Before anything is judged, what presses on a rear end is the one thing known not to be the last.
+  const on = all.filter((p) => p.presses?.end !== 'rear')
   const reach = (p: PartInput) => placeOf(`parts/${p.id}`)?.blade
   const last = on.reduce<PartInput | undefined>(
     (a, b) => (a === undefined || (reach(b) ?? Number.POSITIVE_INFINITY) >= (reach(a) ?? 0) ? b : a),

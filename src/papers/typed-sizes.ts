@@ -6,6 +6,7 @@ import type { QuantityInput } from '../project/schema/quantity.ts'
 import { contextOf } from '../resolve/context.ts'
 import { dimensionOf } from '../resolve/dimension.ts'
 import { quantityOf } from '../resolve/quantity.ts'
+import { isBare } from '../resolve/typed-limit.ts'
 import { type Size, size } from './sizes.ts'
 
 type Fields = Readonly<Record<string, unknown>>
@@ -23,6 +24,7 @@ export function typedSizes(project: Project, presets: Presets): Size[] {
   const visit = (value: unknown, path: string): void => {
     const dimension = dimensionOf(project, path)
     if (dimension && isQuantity(value)) {
+      if (isDrawn(project, path) && isBare(value)) return
       const q = quantityOf(ctx, value, { path, ...dimension })
       if (q) found.push(size(path, q))
       return
@@ -32,6 +34,12 @@ export function typedSizes(project: Project, presets: Presets): Size[] {
   for (const list of listNames.filter((l) => measured.includes(l)))
     for (const [key, record] of childrenOf(project[list])) visit(record, `${list}/${key}`)
   return found
+}
+
+/** The place of a part on a sled: where it will be drawn, so that a bare number there has no spread. */
+function isDrawn(project: Project, path: string): boolean {
+  const [list, id, field] = path.split('/')
+  return list === 'parts' && field === 'at' && !project.parts.some((p) => p.id === id && p.on?.startsWith('sections/'))
 }
 
 /** What lies in a value, each under the name that paths give it. */

@@ -75,6 +75,9 @@ function oneOf(
     )
   const through = input.through ?? { of: `sections/${sections[0]?.id}`, end: 'rear' as const }
   const section = sections.find((s) => through.of === `sections/${s.id}`)
+  // A section that was found wrong has said so itself.
+  const told = ctx.problems.length > 0 && ctx.project.sections.some((s) => through.of === `sections/${s.id}`)
+  if (!section && told) return undefined
   if (!section)
     return wrong(
       ctx,

@@ -1,3 +1,4 @@
+import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
 import { expect, test } from './page.ts'
 
@@ -116,3 +117,17 @@ test('a switch that comes through the wall takes its place in the wall', async (
   await expect(field(page, 'parts/switch-2/on')).toHaveValue('sections/body')
   await expect(field(page, 'parts/switch-2/goesIn')).toHaveValue('after')
 })
+
+for (const theme of ['light', 'dark'] as const)
+  test(`axe finds nothing at the open parts, the wires and the moves, ${theme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme: theme })
+    await fill(page, 'demo/ferry-lantern')
+    await page.locator('[id="wires/harness"]').click()
+    await page.locator('[id="insertions/sled-in"]').click()
+    for (const id of ['board', 'spring', 'switch', 'cell']) {
+      await row(page, id).click()
+      await expect(row(page, id)).toHaveAttribute('aria-expanded', 'true')
+      const { violations } = await new AxeBuilder({ page }).include('.fill').analyze()
+      expect(violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(' ')).join(', ')}`)).toEqual([])
+    }
+  })

@@ -66,12 +66,28 @@ describe('filling an empty hilt part by part', () => {
     expect((two?.blade ?? 0) - (one?.blade ?? 0)).toBeGreaterThan(28)
   })
 
+  it('asks in a hilt that is not measured for nothing but its length', () => {
+    const { project } = addPart(newJob('Try'), 'cell', parts, () => undefined)
+    const found = answer(soFar(project).project, presets)
+    expect(found.ok ? [] : found.problems.map((p) => p.path)).toEqual(['sections/body/length'])
+  })
+
   it('makes projects that a file may hold, of every kind, measured or not', () => {
     for (const kind of partKinds) {
       const { project, id } = addPart(newJob('Try'), kind, parts, () => undefined)
       expect(checkProject(project).ok).toBe(true)
       expect(project.parts.map((p) => p.id)).toEqual([id])
     }
+  })
+
+  it('goes on after the cell while nobody knows yet where things lie', () => {
+    const blind = (p: Project, kind: PartKind) => addPart(p, kind, parts, () => undefined).project
+    const made = (['cell', 'contact', 'board'] as const).reduce(blind, newJob('Try'))
+    expect(made.parts.map((p) => p.at?.z)).toMatchObject([
+      { of: 'sections/body', end: 'rear' },
+      undefined,
+      { of: 'parts/cell', end: 'blade' },
+    ])
   })
 
   it('names a second one of a kind apart', () => {

@@ -120,4 +120,18 @@ describe('the sizes behind what was typed', () => {
       'features/pin/shape/reach',
     ])
   })
+
+  it('places of parts on a sled are drawn, and have an interval only where one was typed', () => {
+    const part = (id: string, at: object, on?: string) => ({
+      ...{ id, kind: 'other', body: { shape: 'cylinder', diameter: '8', length: '8' }, at },
+      ...(on ? { on } : {}),
+    })
+    const made = [
+      part('drawn', { z: '40', across: { x: 1, y: '2 ±0.1' } }),
+      part('measured', { z: '40' }, 'sections/body'),
+    ]
+    const project = { ...newJob('Trial'), parts: made } as unknown as Project
+    const places = typedSizes(project, presets).filter((s) => s.path.includes('/at/'))
+    expect(places.map((s) => s.path)).toEqual(['parts/drawn/at/across/y', 'parts/measured/at/z'])
+  })
 })

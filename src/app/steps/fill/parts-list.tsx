@@ -17,18 +17,22 @@ export function PartsList() {
   const [said, setSaid] = useState('')
   const choices = useChoices()
   const { placeOf } = usePlaces()
+  const show = (path: string | undefined) => {
+    setOpen(path)
+    view.setState({ lit: path })
+  }
   const add = (kind: PartKind) => {
     const { project, id } = addPart(job.get(), kind, choices?.parts, placeOf)
     flushSync(() => {
       job.settle()
       job.edit(() => project)
-      setOpen(`parts/${id}`)
+      show(`parts/${id}`)
       setSaid(`${project.parts.find((p) => p.id === id)?.name} is in.`)
     })
     focusPath(kind === 'other' ? `parts/${id}/name` : `parts/${id}/preset`)
   }
   const removed = (name: string, next: string | undefined) => {
-    setOpen(undefined)
+    show(undefined)
     setSaid(`${name} is out; Undo brings it back.`)
     document.getElementById(next ?? addId('cell'))?.focus()
   }
@@ -48,18 +52,12 @@ export function PartsList() {
                 key={p.id}
                 id={p.id}
                 open={open === `parts/${p.id}`}
-                onOpen={(to) => {
-                  setOpen(to ? `parts/${p.id}` : undefined)
-                  view.setState({ lit: to ? `parts/${p.id}` : undefined })
-                }}
+                onOpen={(to) => show(to ? `parts/${p.id}` : undefined)}
                 onRemoved={() => {
                   const near = parts[i + 1] ?? parts[i - 1]
                   removed(p.name ?? p.id, near && `parts/${near.id}`)
                 }}
-                onDuplicated={(id) => {
-                  setOpen(`parts/${id}`)
-                  view.setState({ lit: `parts/${id}` })
-                }}
+                onDuplicated={(id) => show(`parts/${id}`)}
               />
             ))}
           </ol>
