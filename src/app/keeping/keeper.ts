@@ -43,6 +43,7 @@ export class Keeper {
   #left: { readonly stamp: string; readonly project: JobContents['project'] } | undefined
   #timer: ReturnType<typeof setTimeout> | undefined
   readonly #placed: (id: string) => void
+  #ended = false
   readonly #stop: () => void
 
   /** `placed` is told under which id the job is kept from now on. */
@@ -113,6 +114,7 @@ export class Keeper {
 
   end(): void {
     this.#stop()
+    this.#ended = true
     this.flush('for good')
     clearTimeout(this.#timer)
   }
@@ -153,7 +155,8 @@ export class Keeper {
     this.#seen = card
     this.#written = contents.project
     this.#keep.tell({ id, stamp })
-    if (first) this.#placed(id)
+    // Whoever has gone elsewhere is not to find this job's address there.
+    if (first && !this.#ended) this.#placed(id)
     if (this.#dirty()) return this.#after(soon)
     this.#forget()
     this.standing.setState({ kind: 'kept', at: card.written }, true)

@@ -97,13 +97,14 @@ describe('one tab', () => {
     expect([...browser.kept.values()][0]?.contents.project.hilts[0]?.note).toBe('b')
   })
 
-  it('writes at once what is open when it ends', async () => {
+  it('writes at once what is open when it ends, and leaves the address to whoever came next', async () => {
     const browser = aBrowser()
     const tab = aTab(browser)
     tab.job.edit(note('a'))
     tab.keeper.end()
     await vi.advanceTimersByTimeAsync(0)
     expect([...browser.kept.values()][0]?.contents.project.hilts[0]?.note).toBe('a')
+    expect(tab.places).toEqual([])
   })
 })
 
