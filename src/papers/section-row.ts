@@ -39,7 +39,8 @@ function boreOf(steps: readonly BoreStepInput[], widthOf: (step: BoreStepInput, 
   if (!first) return steps.length > 0 ? 'closed' : '–'
   if (steps.length === 1) return first.text
   const known = open.filter((w) => w.nominal !== undefined)
-  const least = known.toSorted((a, b) => (a.nominal as number) - (b.nominal as number))[0] ?? first
+  const least = known.toSorted((a, b) => (a.nominal as number) - (b.nominal as number))[0]
+  if (!least) return `${steps.length} steps`
   return `${least.text} in ${steps.length} steps`
 }
 

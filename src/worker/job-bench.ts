@@ -238,7 +238,7 @@ export class JobBench {
 const notYet = ({ path, got, limit, hint }: Problem): NotChecked => ({
   id: `waiting:${path}`,
   check: 'inputs',
-  title: `Not there yet: ${got}`,
+  title: `Not there yet: ${got.replaceAll('"', '')}`,
   parts: [],
   missing: limit,
   path,
