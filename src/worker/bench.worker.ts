@@ -29,7 +29,6 @@ const calls: WorkCalls = {
   look: async (...a) => (await job()).look(...a),
   strips: async (...a) => (await job()).strips(...a),
   cross: async (...a) => (await job()).cross(...a),
-  build: async (...a) => (await job()).build(...a),
   solids: async (...a) => (await job()).solids(...a),
   ways: async (...a) => (await job()).ways(...a),
   make: async (...a) => (await job()).make(...a),

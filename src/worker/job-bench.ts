@@ -27,7 +27,7 @@ import type { Project } from '../project/schema/project.ts'
 import type { Assembly } from '../resolve/assembly.ts'
 import type { HeldBack } from './bench.ts'
 import type { JobSolids } from './job-solids.ts'
-import type { FileWish, MadeFile, Press, SolidView } from './press.ts'
+import type { FileWish, MadeFile, Press } from './press.ts'
 
 /** Where the person looks: clock angle of the section, and the state. */
 export interface JobLook {
@@ -152,12 +152,6 @@ export class JobBench {
     if (!answered.ok) return answered
     const { assembly } = answered.value
     return good({ view: crossSectionView(assembly, z, state), handles: partHandles(assembly) })
-  }
-
-  /** One sled as a solid. */
-  async build(project: Project, sled: string): Promise<Outcome<SolidView>> {
-    const answered = await this.#answer(project)
-    return answered.ok ? (await this.#fetched.press()).solid(answered.value, sled) : answered
   }
 
   /** The whole hilt with every sled, in a state (the first where left out). */

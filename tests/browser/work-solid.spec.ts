@@ -68,7 +68,7 @@ test('the solid follows what is pushed and drawn apart, in one canvas, and says 
   await canvas(page).evaluate((c) => c.setAttribute('data-first', 'yes'))
   await page.locator('summary', { hasText: 'The picture in words' }).click()
   const words = page.locator('.solid-words li')
-  await expect(words.filter({ hasText: 'pommel' })).toContainText('mm outside, z 0.0 to 44.9')
+  await expect(words.filter({ hasText: 'pommel' })).toContainText('35.0 mm outside, z 1.0 to 44.9')
   await expect(words.filter({ hasText: '18650 cell' })).toContainText(/round, z \d/)
   await expect(words.filter({ hasText: 'printed' })).toContainText(/30\.2 × 30\.2 × 141\.0 mm, [\d.]+ cm³/)
   const before = await canvas(page).screenshot()
