@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from 'vitest'
-import { createJobStore } from '../../../src/app/work/job-store.ts'
+import { createJobStore, held } from '../../../src/app/work/job-store.ts'
 import { demos } from '../../../src/job/demos/index.ts'
 import { withValue } from '../../../src/project/path.ts'
 import { checkProject } from '../../../src/project/read.ts'
@@ -46,6 +46,19 @@ describe('the job on the table', () => {
     expect(job.get().parts[0]?.note).toBe('abc')
     job.undo()
     expect(job.get()).toEqual(project)
+  })
+
+  it('takes what is held in the hand as one step, however long it is held', () => {
+    vi.useFakeTimers()
+    const job = createJobStore(project)
+    for (const text of ['a', 'ab', 'abc']) {
+      job.edit(set(part, text), `${held}part`)
+      vi.advanceTimersByTime(60_000)
+    }
+    vi.useRealTimers()
+    job.undo()
+    expect(job.get()).toEqual(project)
+    expect(job.history.getState().pastStates).toHaveLength(0)
   })
 
   it('changes nothing, and has nothing to undo, where a change leads nowhere', () => {

@@ -1,0 +1,108 @@
+import AxeBuilder from '@axe-core/playwright'
+import type { Page } from '@playwright/test'
+import { expect, test } from './page.ts'
+
+// Whole jobs take a small machine a while; a limit is there to end a hang.
+test.describe.configure({ timeout: 120_000 })
+
+async function table(page: Page, demo: string): Promise<void> {
+  await page.goto(`./#demo/${demo}`)
+  await expect(page.locator('.strip-unrolled')).toBeVisible({ timeout: 30_000 })
+  await expect(page.locator('.cross svg')).toBeVisible()
+}
+
+const cursor = (page: Page) => page.getByRole('slider', { name: /^Cursor along the hilt/ })
+const ruler = (page: Page) => page.getByRole('slider', { name: /^Ruler/ })
+const board = (page: Page) => page.getByRole('slider', { name: 'sound board: move along the hilt' })
+
+test('one cursor in all strips: by keys, by typing, by a press on the map', async ({ page }) => {
+  await table(page, 'pier-lantern')
+  await cursor(page).focus()
+  const z = Number(await cursor(page).getAttribute('aria-valuenow'))
+  await page.keyboard.press('ArrowRight')
+  await expect(cursor(page)).toHaveAttribute('aria-valuenow', String(z + 0.5))
+  await page.keyboard.press('ArrowDown')
+  await page.getByRole('textbox', { name: 'at z' }).fill('100')
+  await expect(cursor(page)).toHaveAttribute('aria-valuetext', /^z 100\.0 mm/)
+  await expect(page.locator('.readout')).toContainText('free to main bore')
+  await expect(page.locator('.readout')).toContainText('at worst 0.17')
+  await expect(page.locator('.cross svg')).toHaveAttribute('aria-label', /z 100\.0 mm/)
+})
+
+test('the ruler zooms and pans by keys and buttons; the wheel alone does not', async ({ page }) => {
+  await table(page, 'pier-lantern')
+  const whole = await ruler(page).getAttribute('aria-valuetext')
+  await ruler(page).focus()
+  await page.keyboard.press('+')
+  const near = await ruler(page).getAttribute('aria-valuetext')
+  expect(near).not.toBe(whole)
+  await page.keyboard.press('ArrowRight')
+  await expect(ruler(page)).not.toHaveAttribute('aria-valuetext', near ?? '')
+  await page.keyboard.press('0')
+  await expect(ruler(page)).toHaveAttribute('aria-valuetext', whole ?? '')
+  await page.locator('.strips-over').hover()
+  await page.mouse.wheel(0, -300)
+  await expect(ruler(page)).toHaveAttribute('aria-valuetext', whole ?? '')
+  await page.getByRole('button', { name: 'Nearer' }).click()
+  await expect(ruler(page)).not.toHaveAttribute('aria-valuetext', whole ?? '')
+  await page.getByRole('button', { name: 'Whole hilt' }).click()
+  await expect(ruler(page)).toHaveAttribute('aria-valuetext', whole ?? '')
+})
+
+test('a part is drawn along the hilt, caught by a face, and put back by one undo', async ({ page }) => {
+  await table(page, 'pier-lantern')
+  const before = await board(page).getAttribute('aria-valuetext')
+  const box = await board(page).boundingBox()
+  if (!box) throw new Error('no board in the section')
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
+  await page.mouse.move(x, y)
+  await page.mouse.down()
+  for (let i = 1; i <= 12; i++) {
+    await page.mouse.move(x + 2 * i, y)
+    await page.waitForTimeout(40)
+  }
+  await expect(page.locator('.part-ghost text')).toContainText('z 1')
+  await page.mouse.up()
+  await expect(page.locator('.part-ghost')).toHaveCount(0)
+  await expect(board(page)).not.toHaveAttribute('aria-valuetext', before ?? '')
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect(board(page)).toHaveAttribute('aria-valuetext', before ?? '')
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled()
+})
+
+test('Escape lets go of a part, and it lies where it lay', async ({ page }) => {
+  await table(page, 'pier-lantern')
+  const before = await board(page).getAttribute('aria-valuetext')
+  const box = await board(page).boundingBox()
+  if (!box) throw new Error('no board in the section')
+  await page.mouse.move(box.x + 30, box.y + 10)
+  await page.mouse.down()
+  await page.mouse.move(box.x + 60, box.y + 10)
+  await page.waitForTimeout(300)
+  await page.mouse.move(box.x + 70, box.y + 10)
+  await page.keyboard.press('Escape')
+  await page.mouse.up()
+  await expect(page.locator('.part-ghost')).toHaveCount(0)
+  await expect(board(page)).toHaveAttribute('aria-valuetext', before ?? '')
+})
+
+test('the keys move a part by tenths along the hilt and across it', async ({ page }) => {
+  await table(page, 'pier-lantern')
+  await board(page).focus()
+  await page.keyboard.press('ArrowRight')
+  await page.keyboard.press('Shift+ArrowRight')
+  await expect(board(page)).toHaveAttribute('aria-valuetext', 'rear end at z 135.10 mm')
+  await page.getByRole('textbox', { name: 'at z' }).fill('150')
+  const across = page.getByRole('slider', { name: 'sound board: move in the cross-section' })
+  await across.focus()
+  await page.keyboard.press('ArrowUp')
+  await expect(across).toHaveAttribute('aria-valuetext', /^0\.10 mm towards θ 0°/)
+})
+
+for (const theme of ['light', 'dark'] as const)
+  test(`nothing to complain of in the strips, ${theme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme: theme })
+    await table(page, 'ferry-lantern')
+    const found = await new AxeBuilder({ page }).include('.strips').include('.cross-panel').analyze()
+    expect(found.violations.map((v) => [v.id, v.nodes.map((n) => n.html.slice(0, 120))])).toEqual([])
+  })
