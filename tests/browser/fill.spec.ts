@@ -111,6 +111,10 @@ test('a part that others name is removed with its word on them, and comes back w
 
 test('a switch that comes through the wall takes its place in the wall', async ({ page }) => {
   await fill(page, 'demo/pier-lantern')
+  await row(page, 'switch').click()
+  await expect(page.locator('.fill-part', { has: row(page, 'switch') }).locator('.fill-row .fill-z')).toContainText(
+    '177.0',
+  )
   await page.getByRole('button', { name: 'Add a part: Switch' }).click()
   await field(page, 'parts/switch-2/preset').selectOption('switch-panel-12-momentary')
   await expect(field(page, 'parts/switch-2/at/theta')).toHaveValue('0')

@@ -18,7 +18,7 @@ export const shapeWords: Readonly<Record<ShapeForm, string>> = {
   cylinder: 'round, along the hilt',
   radial: 'round, through the wall',
   box: 'box',
-  outline: 'board with an outline',
+  outline: 'board outline',
   'ring-sector': 'piece of a ring',
 }
 

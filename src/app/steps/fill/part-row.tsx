@@ -1,6 +1,6 @@
 import { useEffect, useId } from 'react'
 import { partKnownBy, shortSize } from '../../../job/part-forms.ts'
-import { measuredFrom } from '../../../job/place-forms.ts'
+import { endHeight, measuredFrom, placedFace } from '../../../job/place-forms.ts'
 import { nominalOf } from '../../../project/nominal.ts'
 import { placeWords } from '../../../project/place-words.ts'
 import { useSettled } from '../../fields/use-settled.ts'
@@ -71,7 +71,7 @@ export function PartRow({ id, open, onOpen, onRemoved, onDuplicated }: PartRowPr
 
 /** A height from the datum is typed in the row; one that follows from something says so, and is changed in the details. */
 function RowPlace({ hand, open }: { readonly hand: PartInHand; readonly open: boolean }) {
-  const { part, path, place } = hand
+  const { part, path, body, place } = hand
   const project = useProject((p) => p)
   const from = measuredFrom(part.at?.z)
   const pressing = part.presses && part.at?.z === undefined
@@ -90,7 +90,7 @@ function RowPlace({ hand, open }: { readonly hand: PartInHand; readonly open: bo
     <span className="fill-z">
       <span className="number">
         <span className="unseen">at z </span>
-        {place ? place.rear.toFixed(1) : '…'}
+        {place ? endHeight(place, placedFace(part, body)).toFixed(1) : '…'}
       </span>
       {from && (
         <small className="soft">

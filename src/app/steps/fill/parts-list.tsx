@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import { flushSync } from 'react-dom'
 import { addPart, type PartKind, partKinds } from '../../../job/add-part.ts'
+import { recordOf } from '../../fields/fields-for.ts'
 import { focusPath } from '../../fields/focus-path.ts'
 import { useChoices } from '../../readings/use-choices.ts'
 import { useProject, useView, useWork } from '../../work/work-context.ts'
@@ -84,7 +85,7 @@ const addId = (kind: PartKind): string => `fill-add-${kind}`
 
 /** The open part: the last one opened here, or lit from elsewhere; opened in the same drawing, so that its fields are there to go to. */
 function useOpenPart() {
-  const lit = useView((v) => partOf(v.lit))
+  const lit = useView((v) => (v.lit?.startsWith('parts/') ? recordOf(v.lit) : undefined))
   const [open, setOpen] = useState(lit)
   const [seen, setSeen] = useState(lit)
   if (lit !== seen) {
@@ -93,5 +94,3 @@ function useOpenPart() {
   }
   return [open, setOpen] as const
 }
-
-const partOf = (path: string | undefined): string | undefined => /^parts\/[^/]+/.exec(path ?? '')?.[0]

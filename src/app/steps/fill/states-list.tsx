@@ -1,5 +1,6 @@
 import { freshId, withValue } from '../../../project/path.ts'
 import { placeWords } from '../../../project/place-words.ts'
+import type { StateInput } from '../../../project/schema/project.ts'
 import { useProject, useSetValue, useWork } from '../../work/work-context.ts'
 import { WordsField } from '../measure/name-field.tsx'
 import { RecordList } from './record-list.tsx'
@@ -27,7 +28,7 @@ export function StatesList() {
           line={(id) => <StateLine id={id} />}
           add={{
             label: 'Add a state',
-            record: () => ({ id: freshId(job.get().states, 'state'), name: 'new state' }),
+            record: (): StateInput => ({ id: freshId(job.get().states, 'state'), name: 'new state' }),
           }}
         >
           {(id, path) => <StateFields id={id} path={path} />}

@@ -1,6 +1,7 @@
 import { nominalOf } from '../../../project/nominal.ts'
 import { freshId } from '../../../project/path.ts'
 import { placeWords } from '../../../project/place-words.ts'
+import type { WireInput } from '../../../project/schema/project.ts'
 import { ChoiceField } from '../../fields/choice-field.tsx'
 import { useSaid } from '../../fields/use-said.ts'
 import { SizeField } from '../../readings/size-field.tsx'
@@ -22,7 +23,7 @@ export function WiresList() {
       line={(id) => <WireLine id={id} />}
       add={{
         label: 'Add wires',
-        record: () => {
+        record: (): WireInput => {
           const { wires } = job.get()
           const id = freshId(wires, 'wires')
           return { id, name: id.replaceAll('-', ' '), preset: 'wire-28-silicone', count: 4 }
