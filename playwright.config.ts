@@ -16,7 +16,10 @@ export default defineConfig({
   workers: 2,
   fullyParallel: true,
   snapshotPathTemplate: '{testDir}/pictures/{testFileName}/{arg}{ext}',
-  expect: { toHaveScreenshot: { maxDiffPixelRatio: 0.01 } },
+  // Two browsers that draw in software, the kernel and the kept files share two cores: what takes two seconds alone
+  // may take fifteen. The limits tell a page that hangs from one that is slow, nothing else.
+  timeout: 120_000,
+  expect: { timeout: 20_000, toHaveScreenshot: { maxDiffPixelRatio: 0.01 } },
   use: {
     baseURL: address,
     trace: 'retain-on-failure',

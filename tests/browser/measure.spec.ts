@@ -26,7 +26,6 @@ const cell = (page: Page, reading: number, what: 'z' | 'theta' | 'value') =>
   field(page, `sections/body/bore/main/diameter/readings/${reading - 1}/${what}`)
 
 test('a hilt of five sections with a thread and a pin, typed by keyboard alone', async ({ page }) => {
-  test.slow()
   await page.goto('./#new')
   await expect(field(page, 'sections/body/length')).toBeFocused()
   await expect(page.getByRole('img', { name: /z is 0 at the rear face/ })).toBeVisible()

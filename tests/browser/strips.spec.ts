@@ -2,9 +2,6 @@ import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
 import { expect, test } from './page.ts'
 
-// Whole jobs take a small machine a while; a limit is there to end a hang.
-test.describe.configure({ timeout: 120_000 })
-
 async function table(page: Page, demo: string): Promise<void> {
   await page.goto(`./#demo/${demo}`)
   await expect(page.locator('.strip-unrolled')).toBeVisible({ timeout: 30_000 })

@@ -4,20 +4,20 @@ import { expect, test } from './page.ts'
 /** A demo on the work page, judged. */
 async function table(page: Page, name: string): Promise<void> {
   await page.goto(`./#demo/${name}`)
-  await expect(page.getByRole('heading', { name: 'Solid' })).toBeVisible({ timeout: 25_000 })
+  await expect(page.getByRole('heading', { name: 'Solid' })).toBeVisible()
 }
 
 const canvas = (page: Page) => page.locator('.hilt-canvas canvas')
 
 async function show(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Show the solid' }).click()
-  await expect(canvas(page)).toBeVisible({ timeout: 25_000 })
+  await expect(canvas(page)).toBeVisible()
   await page.waitForTimeout(800)
 }
 
 async function pushing(page: Page): Promise<void> {
   await page.locator('summary', { hasText: 'Push it in' }).click()
-  await expect(page.getByRole('img', { name: /^Least gap on the way in/ })).toBeVisible({ timeout: 25_000 })
+  await expect(page.getByRole('img', { name: /^Least gap on the way in/ })).toBeVisible()
 }
 
 const withoutWebGl = (page: Page) =>
@@ -149,7 +149,7 @@ test('without WebGL the words, the dimensions and the way in are there', async (
   page.on('request', (request) => fetched.push(request.url()))
   await table(page, 'weir-lantern')
   await page.getByRole('button', { name: 'Show the solid' }).click()
-  await expect(page.getByText('This browser cannot draw solids.')).toBeVisible({ timeout: 25_000 })
+  await expect(page.getByText('This browser cannot draw solids.')).toBeVisible()
   await page.locator('summary', { hasText: 'The picture in words' }).click()
   await expect(page.locator('.solid-words li').filter({ hasText: '18650 cell' })).toBeVisible()
   await pushing(page)
