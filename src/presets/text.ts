@@ -39,10 +39,10 @@ export function figuresText(entry: Preset): string {
       return `outside Ø${intervalText(entry.outside)} mm, ${entry.conductor.area} mm², ${entry.resistance} Ω/km`
     case 'material':
       return entry.modulus
-        ? `${intervalText(entry.modulus)} GPa, expands ${intervalText(entry.expansion)}e-6/K`
-        : `expands ${intervalText(entry.expansion)}e-6/K`
+        ? `stiffness ${intervalText(entry.modulus)} GPa, ${expands(entry.expansion)}`
+        : expands(entry.expansion)
     case 'process':
-      return `error ${intervalText(entry.error)}, walls from ${entry.minWall}, in a bore ${intervalText(entry.toBoreDiametral)} mm on the diameter`
+      return `error ${intervalText(entry.error)} mm, walls from ${entry.minWall} mm, play in a bore ${intervalText(entry.toBoreDiametral)} mm on the diameter`
     case 'guideline':
       return Object.entries(entry.figures)
         .map(([name, value]) => `${name} ${figure(value)}`)
@@ -51,6 +51,9 @@ export function figuresText(entry: Preset): string {
       return `measures ${entry.measures.join(', ')}: error ±${entry.mpe}, step ${entry.resolution} mm`
   }
 }
+
+/** 1e-6/K is a thousandth of a millimetre in each metre for each degree. */
+const expands = (by: Interval) => `expands ${intervalText(by)} µm a metre and degree`
 
 const figure = (value: number | Interval) => (typeof value === 'number' ? String(value) : intervalText(value))
 

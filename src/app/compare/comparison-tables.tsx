@@ -46,8 +46,9 @@ export function ComparisonTables({ comparison, before }: { readonly comparison: 
       )}
       <h3>What came of it</h3>
       <p className="small soft">
-        {findings.length === 0 ? 'Every check came out the same' : `${findings.length} checks came out differently`},{' '}
-        {same} the same. Left over the limit at the worst.
+        {findings.length === 0
+          ? `All ${same} checks came out the same.`
+          : `${findings.length} came out differently, ${same} the same. The numbers are what is left over at the worst.`}
       </p>
       {findings.length > 0 && (
         <table className="compare-table">

@@ -21,6 +21,18 @@ export function Contents({ parts, frame }: { readonly parts: readonly SectionedP
         <g key={p.id} className={`part wash-${p.kind}`}>
           <path className="part-seen" d={p.seen.map((s) => pathOf(s, frame, true)).join('')} />
           <path className="part-cut" d={p.cut.map((s) => pathOf(s, frame, true)).join('')} />
+        </g>
+      ))}
+    </g>
+  )
+}
+
+/** Names of parts; they lie over the axis, so that it does not strike them out. */
+export function PartNames({ parts, frame }: { readonly parts: readonly SectionedPart[]; readonly frame: Frame }) {
+  return (
+    <g>
+      {parts.map((p) => (
+        <g key={p.id} className={`part wash-${p.kind}`}>
           <PartName part={p} frame={frame} />
         </g>
       ))}

@@ -106,7 +106,7 @@ function SledAcross({ sled, frame }: { readonly sled: CrossSectionView['sleds'][
       {sled.bodies.map((layers, body) =>
         layers.map((layer, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: bodies and layers have no names of their own and never move.
-          <LayerAcross key={`${body} ${i}`} layer={layer} frame={frame} />
+          <LayerAcross key={`${body} ${i}`} layer={layer} before={layers.slice(0, i)} frame={frame} />
         )),
       )}
       <path className="line-mid" d={outlinePaths(sled.edges, frame)} />
@@ -114,14 +114,22 @@ function SledAcross({ sled, frame }: { readonly sled: CrossSectionView['sleds'][
   )
 }
 
+interface LayerProps {
+  readonly layer: SledLayer
+  /** What it is built on: its cuts go through that, too. */
+  readonly before: readonly SledLayer[]
+  readonly frame: CrossFrame
+}
+
 /** Added material, and the paper seen through what is cut out of it. */
-function LayerAcross({ layer, frame }: { readonly layer: SledLayer; readonly frame: CrossFrame }) {
+function LayerAcross({ layer, before, frame }: LayerProps) {
   const clip = useId()
   const body = outlinePaths(layer.adds, frame)
+  const solid = before.map((l) => outlinePaths(l.adds, frame)).join('') + body
   return (
     <>
       <clipPath id={clip}>
-        <path d={body} />
+        <path d={solid} />
       </clipPath>
       <path className="wash-sled" d={body} />
       <path fill="url(#hatch-sled)" d={body} />

@@ -2,7 +2,7 @@ import './drawing.css'
 import type { Where } from '../../checks/finding.ts'
 import type { LengthwiseView } from '../../papers/lengthwise.ts'
 import { fixed } from '../sheet/numbers.ts'
-import { Contents, CutSled } from './contents.tsx'
+import { Contents, CutSled, PartNames } from './contents.tsx'
 import { frameOf, sheetMargin } from './frame.ts'
 import { Metal } from './metal.tsx'
 import { Overlaps } from './overlaps.tsx'
@@ -52,6 +52,7 @@ export function LengthwiseSection(props: LengthwiseSectionProps) {
             <Contents parts={view.intrusions} frame={frame} />
             <Overlaps view={view} frame={frame} />
             <path className="line-axis" d={`M${frame.x(view.z0) - 8} ${frame.y(0)}H${frame.x(view.z1) + 8}`} />
+            <PartNames parts={[...view.contents, ...view.intrusions]} frame={frame} />
             <SectionDimensions view={view} frame={frame} lit={lit} />
             <SectionPlane frame={frame} z={z} view={view} onZ={onZ} scrolls={frame.width > width + 1} />
             {marks.map((m) => (

@@ -23,8 +23,8 @@ export interface QuickCheck {
   readonly retry: () => void
 }
 
-/** A check is not worth waiting for longer, ms; a usual one takes some 30. */
-const patience = 8000
+/** A check is not worth waiting for longer, ms; a usual one takes some 30, the first on a busy machine far more. */
+const patience = 20_000
 
 interface Answered {
   readonly key: string

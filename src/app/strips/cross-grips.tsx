@@ -1,3 +1,4 @@
+import './part-grips.css'
 import { type KeyboardEvent, useState } from 'react'
 import { movedAcross } from '../../job/move-part.ts'
 import type { CrossSectionView } from '../../papers/cross-section.ts'

@@ -1,3 +1,4 @@
+import './cross-panel.css'
 import { CrossSection } from '../drawing/cross-section.tsx'
 import { GapTable } from '../drawing/gap-table.tsx'
 import { useView, useWork } from '../work/work-context.ts'
@@ -16,6 +17,7 @@ export function CrossPanel() {
   const whole = judged.views?.lengthwise
   const state = useView((v) => v.state)
   if (!whole || !cross) return undefined
+  const late = Math.abs(cross.view.z - cursor.z) > 0.05
   const named = judged.report?.states.find((s) => s.id === state)?.name
   return (
     <section className="cross-panel" aria-labelledby="cross-title">
@@ -34,13 +36,16 @@ export function CrossPanel() {
         />
         <span className="soft small">seen from the rear{named && `, ${named}`}</span>
       </div>
-      <CrossSection
-        view={cross.view}
-        marks={marks}
-        tallest={300}
-        over={(frame) => <CrossGrips view={cross.view} handles={cross.handles} frame={frame} />}
-      />
-      <GapTable gaps={cross.view.gaps} passing={cross.view.passing.length > 0} />
+      {/* What is drawn of another height fades when it stays so. */}
+      <div className={late ? 'cross-late' : undefined} aria-busy={late}>
+        <CrossSection
+          view={cross.view}
+          marks={marks}
+          tallest={300}
+          over={(frame) => <CrossGrips view={cross.view} handles={cross.handles} frame={frame} />}
+        />
+        <GapTable gaps={cross.view.gaps} passing={cross.view.passing.length > 0} />
+      </div>
     </section>
   )
 }

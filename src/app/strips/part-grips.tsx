@@ -1,3 +1,4 @@
+import './part-grips.css'
 import { type KeyboardEvent, memo, useState } from 'react'
 import { movedAlong } from '../../job/move-part.ts'
 import type { LengthwiseView, SectionedPart } from '../../papers/lengthwise.ts'

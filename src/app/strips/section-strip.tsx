@@ -1,6 +1,6 @@
 import { memo, useId } from 'react'
 import type { LengthwiseView, SectionedPart } from '../../papers/lengthwise.ts'
-import { Contents, CutSled } from '../drawing/contents.tsx'
+import { Contents, CutSled, PartNames } from '../drawing/contents.tsx'
 import { pathOf } from '../drawing/frame.ts'
 import { Metal } from '../drawing/metal.tsx'
 import { Overlaps } from '../drawing/overlaps.tsx'
@@ -35,6 +35,7 @@ export const SectionStrip = memo(function SectionStrip({ view, layout, dimension
         <Contents parts={view.intrusions} frame={frame} />
         <Contents parts={inWall} frame={frame} />
         <path className="line-axis" d={`M${frame.x(view.z0) - 6} ${frame.y(0)}H${frame.x(view.z1) + 6}`} />
+        <PartNames parts={[...view.contents, ...view.intrusions]} frame={frame} />
         <path
           className="lit-outline"
           d={[...view.contents, ...view.intrusions]

@@ -20,10 +20,10 @@ export function StripNames({
     <g className="strip-names" aria-hidden="true">
       {names.map(({ y, name, more }) => (
         <g key={name}>
-          <text className="strip-name" x={8} y={small ? y - 6 : y + 11}>
+          <text className="strip-name" x={8} y={small ? y - 10 : y + 11}>
             {name}
           </text>
-          <text className="strip-more" x={small ? 16 + 8 * name.length : 8} y={small ? y - 6 : y + 26}>
+          <text className="strip-more" x={small ? 16 + 8 * name.length : 8} y={small ? y - 10 : y + 26}>
             {more}
           </text>
         </g>

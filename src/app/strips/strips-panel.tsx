@@ -18,6 +18,7 @@ import { SectionStrip } from './section-strip.tsx'
 import { layoutOf, type Range, type StripLayout, zoomed } from './strip-frame.ts'
 import { StripNames } from './strip-names.tsx'
 import { StripTools } from './strip-tools.tsx'
+import { StripsToCome } from './strips-to-come.tsx'
 import { UnrolledStrip, unrolledTold } from './unrolled-strip.tsx'
 import { useCursor } from './use-cursor.ts'
 import { useLit } from './use-lit.ts'
@@ -74,8 +75,14 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
               <StripNames layout={layout} theta={theta} small={width < 700} />
               <LitStretch layout={layout} stretch={stretch} />
               <SectionStrip view={lengthwise} layout={layout} dimensions={dimensions} lit={ids} />
-              {strips && <GapStrip view={strips.gap} layout={layout} />}
-              {strips && <UnrolledStrip view={strips.unrolled} layout={layout} lit={ids} />}
+              {strips ? (
+                <>
+                  <GapStrip view={strips.gap} layout={layout} />
+                  <UnrolledStrip view={strips.unrolled} layout={layout} lit={ids} />
+                </>
+              ) : (
+                <StripsToCome layout={layout} />
+              )}
               <Marks layout={layout} marks={marks} theta={theta} />
             </svg>
             {/* What follows the hand lies on a sheet of its own: the drawing below is not painted anew. */}

@@ -23,8 +23,8 @@ export interface Judged {
 
 const fails = (f: Finding): boolean => f.status === 'clash' || f.status === 'unsure'
 
-/** No check is worth waiting for longer, ms; a usual one takes some 10. */
-const patience = 8000
+/** No check is worth waiting for longer, ms; a usual one takes some 10, the first on a busy machine far more. */
+const patience = 20_000
 const nothing: Judged = { stand: 'working', report: undefined, views: undefined, problems: [], trouble: undefined }
 
 /** Asks the worker at every change of the job, and for the drawings alone where only the eye has moved. */

@@ -52,7 +52,7 @@ export function AlongFields({ hand }: { readonly hand: PartInHand }) {
           onValue={chooseFrom}
           options={[
             ...(part.presses ? [{ value: pressing, label: 'what it presses on' }] : []),
-            { value: datum, label: 'z = 0, the datum' },
+            { value: datum, label: 'datum, z = 0' },
             ...refs.map((ref) => ({ value: ref, label: placeWords(project, ref) })),
             ...(known ? [] : [{ value: from.of, label: placeWords(project, from.of) }]),
           ]}

@@ -15,15 +15,17 @@ export function BodyFields({ hand, body }: { readonly hand: PartInHand; readonly
     <>
       <div className="fill-fields">
         {(part.kind !== 'cell' || form !== 'cylinder') && (
-          <ChoiceField
-            id={`${path}/body/shape`}
-            label="Shape"
-            value={form}
-            onValue={(to) => edit((p) => withShape(p, to as ShapeForm, { section, placeOf }))}
-            options={shapeForms
-              .filter((f) => f !== 'outline' || part.kind === 'board' || form === 'outline')
-              .map((f) => ({ value: f, label: shapeWords[f] }))}
-          />
+          <div className="fill-whole">
+            <ChoiceField
+              id={`${path}/body/shape`}
+              label="Shape"
+              value={form}
+              onValue={(to) => edit((p) => withShape(p, to as ShapeForm, { section, placeOf }))}
+              options={shapeForms
+                .filter((f) => f !== 'outline' || part.kind === 'board' || form === 'outline')
+                .map((f) => ({ value: f, label: shapeWords[f] }))}
+            />
+          </div>
         )}
         {sizesOf(body).map(([field, label, kind]) => {
           const usual = plausibleSize(part.kind, field)

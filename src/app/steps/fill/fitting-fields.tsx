@@ -68,7 +68,7 @@ export function FittingFields({ hand }: { readonly hand: PartInHand }) {
           />
         )}
         {!radial && part.kind !== 'contact' && (
-          <PickField path={`${path}/held`} label="Held by" none="a slide fit (usual)" options={fits} />
+          <PickField path={`${path}/held`} label="Held by" none="slide fit (usual)" options={fits} />
         )}
         {radial && (
           <>

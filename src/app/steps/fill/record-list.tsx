@@ -33,9 +33,7 @@ export function RecordList({ list, title, none, add, ordered = false, line, chil
         {records.map((r, i) => (
           <li key={r.id}>
             <details className="fill-record" open={r.id === added || undefined}>
-              <summary id={`${list}/${r.id}`}>
-                <span className="fill-sign" aria-hidden="true" /> {line(r.id)}
-              </summary>
+              <summary id={`${list}/${r.id}`}>{line(r.id)}</summary>
               <div className="fill-fields">{children(r.id, `${list}/${r.id}`)}</div>
               <div className="fill-tools">
                 {ordered &&

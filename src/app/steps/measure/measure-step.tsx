@@ -20,8 +20,8 @@ export default function MeasureStep() {
   return (
     <div className="measure">
       <p className="small soft">
-        As 25.4, 25,4, 1 1/2", 25.4 ±0.05 or 25.3..25.5. Heights z run from the rear of the hilt, angles θ from the main
-        switch line, clockwise seen from the rear.
+        Type sizes as 25.4 or 25,4, as 1 1/2", as 25.4 ±0.05 or as 25.3..25.5. Heights z run from the rear of the hilt,
+        angles θ from the main switch line, clockwise as seen from the rear.
       </p>
       <HiltNames />
       <DatumSketch />

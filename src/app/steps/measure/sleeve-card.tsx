@@ -24,6 +24,7 @@ const ends = [
 export function SleeveCard({ sleeve }: { readonly sleeve: Project['sleeves'][number] }) {
   const path = `sleeves/${sleeve.id}`
   const name = useProject((p) => placeWords(p, path))
+  const kind = kinds.find((k) => k.value === sleeve.kind)?.label
   const strip = sleeve.kind === 'strip' || sleeve.kind === 'cover'
   return (
     <RecordCard
@@ -33,7 +34,7 @@ export function SleeveCard({ sleeve }: { readonly sleeve: Project['sleeves'][num
       line={
         <span className="plain-line">
           <b>{name}</b>
-          <span>{kinds.find((k) => k.value === sleeve.kind)?.label}</span>
+          {kind && !name.includes(kind) && <span>{kind}</span>}
         </span>
       }
     >

@@ -49,7 +49,7 @@ export function Features({ sled, list }: FeatureListProps) {
           id={`add-to-${sled.id}`}
           label="Put on the sled"
           value={wanted}
-          options={featureKinds.map((k) => ({ value: k.list, label: `${k.word}: ${k.what}` }))}
+          options={featureKinds.map((k) => ({ value: k.list, label: k.word }))}
           onValue={(value) => setWanted(value as FeatureList)}
         />
         <button
@@ -60,6 +60,7 @@ export function Features({ sled, list }: FeatureListProps) {
         >
           Add {kind.word}
         </button>
+        <span className="small soft">{kind.what}</span>
       </div>
     </>
   )
