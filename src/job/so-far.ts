@@ -32,7 +32,7 @@ export function soFar(whole: Project): SoFar {
       ...waiting.map((s) =>
         problem(
           'missing',
-          `sleds/${s.id}/from`,
+          'parts',
           `${s.name ?? s.id}, with nothing on it`,
           'a first part, or its two ends',
           `Put the first part on ${s.name ?? s.id}: it grows around what it carries.`,

@@ -9,6 +9,7 @@ import { coversOf, roundHolesOf } from './covers.ts'
 import { intrusionsOf, openingsOf, placeFeatures } from './features.ts'
 import { Heights } from './heights.ts'
 import { insertionsOf } from './insertions.ts'
+import { questionPlaces } from './off-section.ts'
 import { ownHilt } from './own-hilt.ts'
 import { PartSizes, placeParts } from './part-heights.ts'
 import { resolveParts, seatOf } from './parts.ts'
@@ -47,6 +48,7 @@ export function resolve(written: Project, presets: Presets, hiltId?: string): Ou
   placeSleds(ctx, heights, (id) => project.parts.filter((p) => seatOf(ctx, p).sled === id))
 
   const sections = resolveSections(ctx, heights, sectionInputs)
+  questionPlaces(ctx, heights, sections)
   const openings = openingsOf(ctx, heights, sections)
   const intrusions = intrusionsOf(ctx, heights, sections)
   const [covers, roundHoles] = [coversOf(ctx, heights), roundHolesOf(ctx, heights, sections)]

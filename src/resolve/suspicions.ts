@@ -62,8 +62,8 @@ export function questionLengths(ctx: Context, inputs: readonly SectionInput[], s
 }
 
 function put(ctx: Context, found: Problem, refused: boolean): void {
-  if (!refused && found.code === 'suspicious') ctx.questions.push(found)
-  else ctx.problems.push({ ...found, hint: `${found.hint} If it is right, type it with its unit: "${found.got} mm".` })
+  const list = !refused && found.code === 'suspicious' ? ctx.questions : ctx.problems
+  list.push({ ...found, hint: `${found.hint} If it is right, type it with its unit: "${found.got} mm".` })
 }
 
 /** `1.25 mm` or `2in` is not questioned; 1.25 is. */

@@ -41,7 +41,7 @@ describe('a job so far', () => {
   it('leaves out a sled with nothing on it, and its move, and says what it waits for', () => {
     const { project, waiting } = soFar(begun())
     expect([project.sleds, project.insertions]).toEqual([[], []])
-    expect(waiting).toMatchObject([{ code: 'missing', path: 'sleds/main/from' }])
+    expect(waiting).toMatchObject([{ code: 'missing', path: 'parts' }])
     expect(problemsOf(project)).toEqual([])
   })
 
@@ -71,9 +71,7 @@ describe('a job so far', () => {
     })
     const { project, waiting } = soFar(job)
     expect(project.sleds.map((s) => s.id)).toEqual(['main'])
-    expect(waiting.map((w) => [w.path, w.hint])).toEqual([
-      ['sleds/chamber/from', expect.stringContaining('chamber unit')],
-    ])
+    expect(waiting.map((w) => [w.path, w.hint])).toEqual([['parts', expect.stringContaining('chamber unit')]])
   })
 
   it('does not change the job it was given', () => {

@@ -23,7 +23,7 @@ describe('a job that is still being measured', () => {
     const { project, waiting } = soFar(begun)
     expect(project.sections.map((s) => s.id)).toEqual(['body'])
     expect([project.joints, project.features, project.sleds]).toEqual([[], [], []])
-    expect(waiting.map((p) => p.path)).toEqual(['features/pin/at/z/by', 'sections/head/length', 'sleds/main/from'])
+    expect(waiting.map((p) => p.path)).toEqual(['features/pin/at/z/by', 'sections/head/length', 'parts'])
   })
 
   it('leaves the one section there is, so that its length is asked for', () => {

@@ -253,3 +253,29 @@ describe('the sled by default', () => {
     expect(least(cell?.ends.rear as never)).toBeCloseTo(40, 9)
   })
 })
+
+describe('what is in a wall', () => {
+  const pin = (by: number, on = 'sections/body') => ({
+    id: 'pin',
+    kind: 'intrusion' as const,
+    on,
+    at: { z: { of: 'sections/body', end: 'rear' as const, by } },
+    shape: { form: 'pin' as const, diameter: 4, reach: 2 },
+  })
+  const asked = (extra: Parameters<typeof tube>[0]) => assemblyOf(tube(extra)).questions.map((q) => q.path)
+
+  it.each([
+    [90, []],
+    [180, []],
+    [-0.9, []],
+    [181.1, ['features/pin/at/z/by']],
+    [-20, ['features/pin/at/z/by']],
+  ])('is asked about where its middle, z %d, is not where its section is', (z, paths) => {
+    expect(asked({ features: [pin(z)] })).toEqual(paths)
+  })
+
+  it('is asked about as a screw, too, and at its plain height', () => {
+    const screw = { id: 's', on: 'sections/body', at: { z: 322 }, thread: 'M4', tip: 12 }
+    expect(asked({ screws: [screw] })).toEqual(['screws/s/at/z'])
+  })
+})

@@ -64,7 +64,7 @@ export function PartsList() {
           </ol>
         </>
       )}
-      <fieldset className="fill-add">
+      <fieldset id="parts" className="fill-add">
         <legend className="unseen">Add a part</legend>
         <span className="small soft" aria-hidden="true">
           Add

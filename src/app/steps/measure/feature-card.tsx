@@ -63,7 +63,7 @@ export function FeatureCard({ feature }: { readonly feature: FeatureInput }) {
             )
           }}
         />
-        <OnField path={`${path}/on`} />
+        <OnField path={`${path}/on`} place={`${path}/at/z`} />
       </div>
       <PlaceField path={`${path}/at/z`} label="Place" />
       <div className="fields-3">

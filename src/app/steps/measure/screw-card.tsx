@@ -31,7 +31,7 @@ export function ScrewCard({ screw }: { readonly screw: ScrewInput }) {
       <div className="fields-3">
         <WordsField path={`${path}/name`} label="Name" placeholder={screw.id} />
         <ThreadField path={`${path}/thread`} required />
-        <OnField path={`${path}/on`} label="In" />
+        <OnField path={`${path}/on`} place={`${path}/at/z`} label="In" />
       </div>
       <PlaceField path={`${path}/at/z`} label="Place" />
       <div className="fields-3">

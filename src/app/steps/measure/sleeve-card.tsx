@@ -41,7 +41,7 @@ export function SleeveCard({ sleeve }: { readonly sleeve: Project['sleeves'][num
       <div className="fields-3">
         <WordsField path={`${path}/name`} label="Name" placeholder={sleeve.id} />
         <PickField path={`${path}/kind`} label="Kind" none="not said" options={kinds} />
-        <OnField path={`${path}/on`} />
+        <OnField path={`${path}/on`} place={`${path}/z`} />
       </div>
       <PlaceField path={`${path}/z`} label="Starts" />
       <div className="fields-3">
