@@ -54,10 +54,14 @@ export function roundsOf(item: Item): Round[] {
 /**
  * Radius (mm) at which a disc of radius r sits when it is pushed towards the wall of a bore of radius R until `gap`
  * is left. Negative where the disc with its gap does not go into the bore at all.
+ * @internal
  */
 export const pushedTo = (R: number, r: number, gap: number): number => R - gap - r
 
-/** The centre of a box of half-height h pushed outwards along θ until its outer corners leave `gap` to a bore of radius R. */
+/**
+ * The centre of a box of half-height h pushed outwards along θ until its outer corners leave `gap` to a bore of radius R.
+ * @internal
+ */
 export function boxPushedTo(R: number, halfWidth: number, halfHeight: number, gap: number): number | undefined {
   const inside = R - gap
   return inside > halfWidth ? Math.sqrt(inside * inside - halfWidth * halfWidth) - halfHeight : undefined

@@ -1,5 +1,5 @@
 import type { Link } from '../region/edge-distance.ts'
-import { nearPart, planarApart, planarGap, roughGap } from '../region/planar-gap.ts'
+import { nearPart, planarApart, planarGap } from '../region/planar-gap.ts'
 import { norm, type Point, point } from '../region/point.ts'
 import type { Region } from '../region/region.ts'
 import { halfPlaneGap } from './half-plane.ts'
@@ -35,16 +35,6 @@ export const far: Gap = {
   p: point(0, 0),
   q: point(0, 0),
   dz: 0,
-}
-
-/** A cheap lower bound, to leave pairs out. */
-export function gapAtLeast(a: Solid, b: Solid): number {
-  const dz = apart(span(a), span(b))
-  if (a.kind === 'prism' && b.kind === 'prism') {
-    const planar = roughGap(a.region, b.region) - a.grow - b.grow
-    return Math.max(dz, planar)
-  }
-  return dz
 }
 
 /** The gap between two solids; p lies on the first, q on the second. */

@@ -25,7 +25,10 @@ const longestText = 64
  */
 export const parseLength = (text: string, path = ''): Outcome<Entry> => parseEntry(text, lengthUnits, path)
 
-/** A pitch in mm: a length, or threads per inch (`32 TPI`). */
+/**
+ * A pitch in mm: a length, or threads per inch (`32 TPI`).
+ * @internal
+ */
 export const parsePitch = (text: string, path = ''): Outcome<Entry> => parseEntry(text, pitchUnits, path)
 
 /** An angle in degrees: `45`, `45°`, `45 deg ±2`. Not wrapped: −90 stays −90. */

@@ -8,8 +8,6 @@ import { high, low, type Quantity, type Term } from './quantity.ts'
  */
 export type Level = 'worst' | 'nominal' | 'settled' | 'best'
 
-export const levels: readonly Level[] = ['worst', 'nominal', 'settled', 'best']
-
 /** +1 where a larger number leaves less room (a part's radius), −1 where a smaller one does (a bore). */
 export type Tight = 1 | -1
 

@@ -101,7 +101,10 @@ export function most(q: Quantity): number {
   return q.terms.reduce((sum, t) => sum + high(t), q.nominal)
 }
 
-/** True where any number it rests on was assumed: such a finding is at best unsure. */
+/**
+ * True where any number it rests on was assumed: such a finding is at best unsure.
+ * @internal
+ */
 export function restsOnAssumed(q: Quantity): boolean {
   return q.terms.some((t) => t.spread.source === 'assumed')
 }

@@ -7,7 +7,7 @@ import { type Context, limitOf, wrong } from './context.ts'
 import { type Ask, usualTool } from './dimension.ts'
 import { combine, fromReadings, toolOf } from './from-readings.ts'
 
-export type { Ask, Dimension } from './dimension.ts'
+export type { Ask } from './dimension.ts'
 
 /** A tool's own error may take a very small size below nothing by this much, mm. */
 const toolError = 0.5

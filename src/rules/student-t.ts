@@ -39,7 +39,10 @@ export function coverageFactors(coverage: number): (dof: number) => number {
 const kept = new Map<number, Map<number, number>>()
 const mostKept = 8
 
-/** The quantile at probability p of Student's t with ν degrees of freedom. */
+/**
+ * The quantile at probability p of Student's t with ν degrees of freedom.
+ * @internal
+ */
 export function tQuantile(p: number, dof: number): number {
   if (p === 0.5) return 0
   return p > 0.5 ? coverageFactor(2 * p - 1, dof) : -coverageFactor(1 - 2 * p, dof)

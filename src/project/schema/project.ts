@@ -78,6 +78,7 @@ export const project = z.looseObject({
 })
 
 export type Project = z.infer<typeof project>
+/** @internal */
 export type ProjectInput = z.input<typeof project>
 export type StateInput = z.infer<typeof state>
 export type WireInput = z.infer<typeof wire>

@@ -102,6 +102,5 @@ export const insertion = z.looseObject({
   during: id.optional(),
 })
 
-export type { NestInput } from './nest.ts'
 export type SledInput = z.infer<typeof sled>
 export type InsertionInput = z.infer<typeof insertion>

@@ -1,5 +1,5 @@
+import type { NestInput } from '../../../src/project/schema/nest.ts'
 import type { ProjectInput } from '../../../src/project/schema/project.ts'
-import type { NestInput } from '../../../src/project/schema/sled.ts'
 import type { Rng } from '../../prove/rng.ts'
 
 export type Part = NonNullable<ProjectInput['parts']>[number]

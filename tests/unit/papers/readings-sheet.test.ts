@@ -123,7 +123,10 @@ describe('the sizes behind what was typed', () => {
 
   it('places of parts on a sled are drawn, and have an interval only where one was typed', () => {
     const part = (id: string, at: object, on?: string) => ({
-      ...{ id, kind: 'other', body: { shape: 'cylinder', diameter: '8', length: '8' }, at },
+      id,
+      kind: 'other',
+      body: { shape: 'cylinder', diameter: '8', length: '8' },
+      at,
       ...(on ? { on } : {}),
     })
     const made = [
