@@ -97,11 +97,6 @@ export function nearPart(region: Region, thin: Region, wide: Region): Region {
   return edges.length === region.edges.length ? region : { ...region, edges }
 }
 
-/** A quick lower bound from the holding circles; −Infinity where nothing can be said. */
-export function roughGap(a: Region, b: Region): number {
-  return distance(a.hold.c, b.hold.c) - a.hold.r - b.hold.r
-}
-
 /**
  * In a slotted bore as in a whole one, where the way from the farthest point straight outwards meets metal: less metal
  * is never nearer, and there it is as near as ever.
