@@ -2,18 +2,16 @@ import type { Plan, PlanBody, PlanItem } from '../../geometry/plan/plan.ts'
 import { planSpan } from '../../geometry/plan/plan.ts'
 import type { Body } from '../body/body.ts'
 import type { Assembly, Sled } from '../resolve/assembly.ts'
-import { discsOnRods } from './constructions/discs-on-rods.ts'
 import { fullCage } from './constructions/full-cage.ts'
 import { openCradle } from './constructions/open-cradle.ts'
 import { bulkheadItems } from './features/bulkheads.ts'
 import { keyItems } from './features/keys.ts'
-import { markItems } from './features/marks.ts'
 import { rodBodies, rodItems, rodsOf } from './features/rods.ts'
-import { splitBodies } from './features/splits.ts'
 import { towerItems } from './features/towers.ts'
 import { type SledFault, type SledJob, sledJob } from './job.ts'
 import { windowItems } from './nests/window.ts'
 import { wireChannels } from './nests/wire-channel.ts'
+import { rare } from './rare.ts'
 
 export interface SledPlan {
   readonly plan: Plan
@@ -37,17 +35,18 @@ export function planSled(assembly: Assembly, sled: Sled): SledPlan {
   const holes = [...windows, ...rodItems(job, rods)]
   const ways = [...holes, ...wireChannels(job, [...nests, ...holes], standing)]
   const bodies = bare.map((b) => throughAll(b, ways))
-  const pieces = bodies.flatMap((b) => splitBodies(job, b))
+  const { splits, marks, standardMarks } = sled.input
+  const pieces = splits?.length ? bodies.flatMap((b) => rare().splitBodies(job, b)) : bodies
   const marked =
-    sled.input.construction === 'discs-on-rods'
+    sled.input.construction === 'discs-on-rods' || !(marks?.length || standardMarks)
       ? pieces
-      : pieces.map((b) => ({ ...b, items: [...b.items, ...within(b, markItems(job, b.items))] }))
+      : pieces.map((b) => ({ ...b, items: [...b.items, ...within(b, rare().markItems(job, b.items))] }))
   return { plan: { id: sled.id, name: sled.name, bodies: marked }, hardware: rodBodies(job, rods), faults: job.faults }
 }
 
 function bodiesOf(job: SledJob): PlanBody[] {
   const { sled } = job
-  if (sled.input.construction === 'discs-on-rods') return discsOnRods(job)
+  if (sled.input.construction === 'discs-on-rods') return rare().discsOnRods(job)
   const body = sled.input.construction === 'open-cradle' ? openCradle(job) : fullCage(job)
   return [
     { id: sled.id, name: sled.name, items: [...body, ...keyItems(job), ...towerItems(job), ...bulkheadItems(job)] },

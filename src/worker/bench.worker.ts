@@ -1,5 +1,12 @@
 import { expose } from 'comlink'
-import { quickPresets } from '../presets/quick-presets.ts'
+import boards from '../../presets/boards.json?url'
+import cells from '../../presets/cells.json?url'
+import contacts from '../../presets/contacts.json?url'
+import processes from '../../presets/processes.json?url'
+import speakers from '../../presets/speakers.json?url'
+import wires from '../../presets/wires.json?url'
+import { presetsOf } from '../presets/registry.ts'
+import { toolsFile } from '../presets/tools-file.ts'
 import { Bench } from './bench.ts'
 import { fetchedOnce } from './fetched-once.ts'
 import { LinkBench } from './link-bench.ts'
@@ -15,16 +22,25 @@ const press = fetchedOnce(async () => {
 const presets = fetchedOnce(async () => (await import('../presets/presets.ts')).loadPresets())
 const reader = fetchedOnce(async () => (await import('../project/read.ts')).readProject)
 
-const quick = new Bench(quickPresets(), press)
+/** Data, not code: fetched while the rest of the worker starts. */
+const quick = fetchedOnce(async () => {
+  const files = await Promise.all([boards, cells, contacts, processes, speakers, wires].map(fetched))
+  return new Bench(presetsOf([...files, toolsFile]), press)
+})
+void quick()
 // The quick check waits for nothing that only a full job needs.
-const job = fetchedOnce(async () => new (await import('./job-bench.ts')).JobBench({ presets, press, reader }))
+const job = fetchedOnce(async () => {
+  const [{ JobBench }, { fetchRare }] = await Promise.all([import('./job-bench.ts'), import('../sled/rare.ts')])
+  await fetchRare()
+  return new JobBench({ presets, press, reader })
+})
 const links = new LinkBench({ codec: () => import('../job/job-link.ts'), reader })
 
 const calls: WorkCalls = {
-  check: (...a) => quick.check(...a),
-  draw: (...a) => quick.draw(...a),
-  solid: (...a) => quick.solid(...a),
-  file: (...a) => quick.file(...a),
+  check: async (...a) => (await quick()).check(...a),
+  draw: async (...a) => (await quick()).draw(...a),
+  solid: async (...a) => (await quick()).solid(...a),
+  file: async (...a) => (await quick()).file(...a),
   judge: async (...a) => (await job()).judge(...a),
   look: async (...a) => (await job()).look(...a),
   strips: async (...a) => (await job()).strips(...a),
@@ -40,9 +56,15 @@ const calls: WorkCalls = {
   choices: async () => (await job()).choices(),
   readings: async (...a) => (await job()).readings(...a),
   fixes: async (...a) => (await job()).fixes(...a),
-  mend: (...a) => quick.mend(...a),
-  grow: (...a) => quick.grow(...a),
+  mend: async (...a) => (await quick()).mend(...a),
+  grow: async (...a) => (await quick()).grow(...a),
   link: (...a) => links.link(...a),
   unlink: (...a) => links.unlink(...a),
 }
 expose(calls)
+
+async function fetched(url: string): Promise<{ readonly entries: readonly unknown[] }> {
+  const response = await fetch(url)
+  if (!response.ok) throw new Error(`${url}: ${response.status}`)
+  return (await response.json()) as { readonly entries: readonly unknown[] }
+}

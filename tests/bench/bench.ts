@@ -16,10 +16,12 @@ import type { Project } from '../../src/project/schema/project.ts'
 import { at } from '../../src/quantity/level.ts'
 import type { Assembly, Sled } from '../../src/resolve/assembly.ts'
 import { planSled } from '../../src/sled/plan-sled.ts'
+import { fetchRare } from '../../src/sled/rare.ts'
 import { besideOthers, growth } from './other-kernels.ts'
 import { row, timed } from './timed.ts'
 import { variants } from './variants.ts'
 
+await fetchRare()
 const presets = loadPresets()
 const projects = demos.map((d): { name: string; project: Project } => {
   const read = checkProject(d.project)

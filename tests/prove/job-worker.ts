@@ -1,10 +1,12 @@
 import { loadKernel } from '../../geometry/kernel/load.ts'
 import { loadPresets } from '../../src/presets/presets.ts'
+import { fetchRare } from '../../src/sled/rare.ts'
 import { judgeJob } from './judge.ts'
 import { randomJob } from './random-job.ts'
 import type { Record } from './record.ts'
 
 /** One of the processes that judge jobs: a seed comes in, a record goes out. */
+await fetchRare()
 const kernel = await loadKernel()
 const presets = loadPresets()
 

@@ -5,6 +5,7 @@ import { loadPresets } from '../../presets/presets.ts'
 import { good, type Outcome, type Problem } from '../../problem/problem.ts'
 import { placeWords } from '../../project/place-words.ts'
 import type { Project } from '../../project/schema/project.ts'
+import { fetchRare } from '../../sled/rare.ts'
 import { exit } from '../exit.ts'
 import { readInput } from '../input.ts'
 import type { Io } from '../io.ts'
@@ -33,6 +34,7 @@ export async function judge(path: string, options: JobOptions, io: Io): Promise<
   if (!read.ok) return read
   const { project, notices } = read.value
   const { state, hilt } = options
+  await fetchRare()
   const presets = loadPresets()
   const answerTo = (job: Project) =>
     answer(job, presets, { ...(state === undefined ? {} : { state }), ...(hilt === undefined ? {} : { hilt }) })

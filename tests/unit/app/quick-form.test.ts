@@ -4,7 +4,7 @@ import { placeName } from '../../../src/app/quick/place-name.ts'
 import { emptyForm, exampleForm, isEmpty, type QuickForm } from '../../../src/app/quick/quick-form.ts'
 import { readForm } from '../../../src/app/quick/read-form.ts'
 import { quickCheck } from '../../../src/job/quick.ts'
-import { quickPresets } from '../../../src/presets/quick-presets.ts'
+import { quickPresets } from '../presets/quick-presets.ts'
 
 describe('reading the form', () => {
   it('says what an empty one lacks, in the words of its labels', () => {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { type QuickInput, quickCheck, quickProject } from '../../../src/job/quick.ts'
 import { loadPresets } from '../../../src/presets/presets.ts'
-import { quickPresets } from '../../../src/presets/quick-presets.ts'
 import { checkProject } from '../../../src/project/read.ts'
+import { quickPresets } from '../presets/quick-presets.ts'
 
 const inputs: readonly (readonly [string, QuickInput])[] = [
   ['the least one can ask', { bore: '30', depth: '120', cell: 'cell-18650-flat' }],

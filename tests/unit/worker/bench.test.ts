@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import type { QuickInput } from '../../../src/job/quick.ts'
-import { quickPresets } from '../../../src/presets/quick-presets.ts'
 import { Bench } from '../../../src/worker/bench.ts'
 import { fetchedOnce } from '../../../src/worker/fetched-once.ts'
 import { startPress } from '../../../src/worker/press.ts'
 import { readThreeMf } from '../../oracle/readers/three-mf.ts'
+import { quickPresets } from '../presets/quick-presets.ts'
 
 const clear: QuickInput = {
   bore: '33.2',

@@ -1,0 +1,4 @@
+import { fetchRare } from '../src/sled/rare.ts'
+
+// What the command line and the worker wait for before they answer.
+await fetchRare()
