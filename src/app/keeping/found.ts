@@ -55,7 +55,7 @@ export async function find(desk: Desk<WorkCalls>, route: Route): Promise<Found> 
     }
     case 'jobs':
     case 'nothing':
-      return { kind: 'nothing', why: 'Nothing of this tool has that address.' }
+      return { kind: 'nothing', why: 'There is nothing at that address.' }
   }
 }
 

@@ -29,7 +29,7 @@ export function QuickFields({ form, onForm, said, onField, sledHint }: QuickFiel
     <form className="quick-form" aria-label="Sizes" onSubmit={(event) => event.preventDefault()}>
       <fieldset>
         <legend>The hilt</legend>
-        <p className="small soft">As 33.2, 1 5/16", 33.2 ±0.05 or 33.1..33.4.</p>
+        <p className="small soft">Type sizes as 33.2, 1 5/16", 33.2 ±0.05 or 33.1..33.4.</p>
         <div className="field-row">
           <LengthField
             id="bore"
