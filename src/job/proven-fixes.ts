@@ -43,17 +43,37 @@ export interface FixJob {
 
 function prove(job: FixJob, { id }: Finding, first: Fix): Proven | undefined {
   let fix = first
+  let held: Proven | undefined
   for (let round = 0; round < rounds; round++) {
     const next = applyFix(job.project, fix)
     const after = next && job.answerTo(next)
-    if (!after?.ok) return undefined
-    const now = after.value.findings.find((f) => f.id === id)
-    if (!now || now.margin.worst >= -rounding) return withHarm(fix, newClash(job.findings, after.value.findings, id))
-    const farther = now.fix.flatMap((f) => fartherThan(fix, f) ?? [])[0]
-    if (!farther) return undefined
+    if (!after?.ok) return held
+    const { findings } = after.value
+    const now = findings.find((f) => f.id === id)
+    const holds = !now || isHeld(now)
+    if (holds) {
+      const proven = withHarm(fix, newClash(job.findings, findings, id))
+      if (held && proven.spoils) return held
+      held = proven
+    }
+    const left = holds ? stillOpen(job, findings, first) : [now]
+    const farther = left.flatMap((f) => f.fix.flatMap((other) => fartherThan(fix, other) ?? []))[0]
+    if (!farther) return held
     fix = farther
   }
-  return undefined
+  return held
+}
+
+const isHeld = (f: Finding): boolean => f.margin.worst >= -rounding
+
+/**
+ * Findings that were open before and are still. What is put in anew, such as a window, is made as large as they need,
+ * too: one thing sticks in on the way and in place, and one click is to mend both. A number stays the finding's own.
+ */
+function stillOpen(job: FixJob, after: readonly Finding[], fix: Fix): readonly Finding[] {
+  if (!isRecord(fix.value)) return []
+  const open = new Set(job.findings.filter((f) => !isHeld(f)).map((f) => f.id))
+  return after.filter((f) => open.has(f.id) && !isHeld(f))
 }
 
 /** The same change with a larger number; undefined where the other is another change. */
