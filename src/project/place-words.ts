@@ -32,7 +32,7 @@ export function placeWords(project: Named, path: string): string {
 }
 
 /** Names that say what a thing is; one that is a sentence of its own takes no article. */
-const the = (name: string): string => (/^(the|a|an|every|all) /i.test(name) ? name : `the ${name}`)
+const the = (name: string): string => (/^(the|a|an|every|all|what) /i.test(name) ? name : `the ${name}`)
 
 /** Lists in which a record is said to be one of many. */
 const listWords: Readonly<Record<string, string>> = {
@@ -65,7 +65,7 @@ function inner(project: Named, list: string, record: Fields, rest: readonly stri
   const name = nameOf(project, list, record)
   if (list === 'sections') return ofSection(record, name, rest)
   if (list === 'parts' && rest[1] === 'components' && rest[2] !== undefined)
-    return { thing: component(record, rest[2]), inside: name, rest: rest.slice(3) }
+    return { thing: component(record, name, rest[2]), inside: name, rest: rest.slice(3) }
   if (list === 'parts' && rest[0] === 'preset' && rest.length === 1) return { thing: name, inside: undefined, rest: [] }
   if (list === 'sleds') return ofSled(project, record, name, rest)
   return { thing: name, inside: undefined, rest }
@@ -91,10 +91,11 @@ function stepName(step: Fields, steps: readonly Fields[]): string {
   return steps.length === 1 ? 'bore' : `bore step ${steps.indexOf(step) + 1}`
 }
 
-function component(part: Fields, at: string): string {
+function component(part: Fields, name: string, at: string): string {
   const own = (part['body'] as { components?: readonly Fields[] } | undefined)?.components?.[Number(at)]?.['name']
   if (typeof own === 'string' && own !== '') return own
-  return part['body'] === undefined ? '' : `component ${Number(at) + 1}`
+  // The components of a preset have no names in the project.
+  return part['body'] === undefined ? `what stands on ${the(name)}` : `component ${Number(at) + 1}`
 }
 
 function ofSled(project: Named, sled: Fields, name: string, rest: readonly string[]): Found {

@@ -10,7 +10,7 @@ import { ComparisonTables } from './comparison-tables.tsx'
 import { type DemoName, type Rival, readJob, rivalsOf } from './rivals.ts'
 
 /** Both jobs are judged, ms. */
-const patience = 16_000
+const patience = 30_000
 
 /** The job as it stands beside another one: numbers, verdicts, margins. */
 export default function CompareDialog({ onClose }: { readonly onClose: () => void }) {

@@ -5,12 +5,13 @@ import type { Far, Reply } from '../../worker/desk.ts'
 import type { WorkCalls } from '../../worker/work-calls.ts'
 import { useProject, useWork } from '../work/work-context.ts'
 
-/** As long as a check may take, ms. */
-const patience = 8000
+/** As long as a check may take, ms; each try may take twice as long as the one before. */
+const patience = [8000, 16_000, 32_000]
 
 /**
  * What the worker says of the job as it stands, asked anew at every change of it. The last good answer stays while
- * numbers are wrong. `call` must be the same function at every drawing.
+ * numbers are wrong. Where the worker was ended, perhaps for another's request, it is asked again. `call` must be the
+ * same function at every drawing.
  */
 export function useAsked<T>(
   lane: string,
@@ -21,10 +22,15 @@ export function useAsked<T>(
   const [found, setFound] = useState<T>()
   useEffect(() => {
     let wanted = true
-    const take = (reply: Reply<Outcome<T>>) => {
-      if (wanted && reply.kind === 'done' && reply.value.ok) setFound(reply.value.value)
+    const ask = async () => {
+      for (const ms of patience) {
+        const reply: Reply<Outcome<T>> = await desk.ask(lane, ms, (calls) => call(calls, project))
+        if (!wanted) return
+        if (reply.kind === 'done' && reply.value.ok) setFound(reply.value.value)
+        if (reply.kind !== 'stuck') return
+      }
     }
-    void desk.ask(lane, patience, (calls) => call(calls, project)).then(take)
+    void ask()
     return () => {
       wanted = false
     }

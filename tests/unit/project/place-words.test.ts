@@ -38,6 +38,11 @@ describe('paths in the words of the project', () => {
     ['sections', 'sections'],
   ])('%s is "%s"', (path, words) => expect(placeWords(pier, path)).toBe(words))
 
+  it('what stands on a board of a preset has no names here', () => {
+    const project = { ...pier, parts: [{ id: 'board', preset: 'board-sound-medium' }] }
+    expect(placeWords(project, 'parts/board/preset/components/1/height')).toBe('height of what stands on the board')
+  })
+
   it.each([
     ['sections/rear/bore/bore/diameter', 'diameter of the rear bore, rear tube'],
     ['features/rivet/shape/reach', 'reach of the rivet of the clamp'],
