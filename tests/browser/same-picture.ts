@@ -2,7 +2,8 @@ import type { Page } from '@playwright/test'
 
 /**
  * The share of pixels, 0 to 1, that a person would call different between two pictures (PNG) of one size; 1 where the
- * sizes differ. Edges may fall the other way on a new graphics context, so bytes and lengths say nothing.
+ * sizes differ. Edges may fall the other way on a new graphics context (some 3 in 100 pixels), so bytes and lengths say
+ * nothing.
  */
 export function unlike(page: Page, one: Buffer, other: Buffer): Promise<number> {
   return page.evaluate(
