@@ -39,7 +39,7 @@ describe('paths in the words of the project', () => {
   ])('%s is "%s"', (path, words) => expect(placeWords(pier, path)).toBe(words))
 
   it('what stands on a board of a preset has no names here', () => {
-    const project = { ...pier, parts: [{ id: 'board', preset: 'board-sound-medium' }] }
+    const project = { ...pier, parts: [{ id: 'board', kind: 'board' as const, preset: 'board-sound-medium' }] }
     expect(placeWords(project, 'parts/board/preset/components/1/height')).toBe('height of what stands on the board')
   })
 
