@@ -70,7 +70,7 @@ describe('the dimensions of a sled', () => {
   it('of what nobody wrote down nothing is typed', () => {
     const project = projectOf(demo('buoy-lantern'))
     expect(find(project, 'sleds/chamber/rods/rod-1/diameter')).toMatchObject({ kind: 'default', typeable: false })
-    expect(find(project, 'sleds/body/splits/cell/pinDiameter')).toMatchObject({ kind: 'default', typeable: true })
+    expect(find(project, 'sleds/body/splits/cell/foot')).toMatchObject({ kind: 'default', typeable: true })
   })
 
   for (const { name, project: input } of demos)
