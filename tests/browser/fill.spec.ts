@@ -43,7 +43,7 @@ test('a part is added, sized and placed by keyboard alone', async ({ page }) => 
   await page.keyboard.press('2')
   await expect(field(page, 'parts/speaker-2/preset')).not.toHaveValue('speaker-24')
   await field(page, 'parts/speaker-2/at/z/of').focus()
-  await page.keyboard.press('z')
+  await page.keyboard.press('d')
   await field(page, 'parts/speaker-2/at/z').focus()
   await page.keyboard.press('ControlOrMeta+a')
   await page.keyboard.type('7 1/8in')
