@@ -1,8 +1,12 @@
+import type { discsOnRods } from './constructions/discs-on-rods.ts'
+import type { markItems } from './features/marks.ts'
+import type { splitBodies } from './features/splits.ts'
+
 /** What few sleds have, and the page's first verdict does not wait for. */
 interface Rare {
-  readonly discsOnRods: typeof import('./constructions/discs-on-rods.ts').discsOnRods
-  readonly markItems: typeof import('./features/marks.ts').markItems
-  readonly splitBodies: typeof import('./features/splits.ts').splitBodies
+  readonly discsOnRods: typeof discsOnRods
+  readonly markItems: typeof markItems
+  readonly splitBodies: typeof splitBodies
 }
 
 let fetched: Rare | undefined
@@ -13,12 +17,12 @@ let fetched: Rare | undefined
  */
 export async function fetchRare(): Promise<void> {
   if (fetched) return
-  const [{ discsOnRods }, { markItems }, { splitBodies }] = await Promise.all([
+  const [discs, marks, splits] = await Promise.all([
     import('./constructions/discs-on-rods.ts'),
     import('./features/marks.ts'),
     import('./features/splits.ts'),
   ])
-  fetched = { discsOnRods, markItems, splitBodies }
+  fetched = { discsOnRods: discs.discsOnRods, markItems: marks.markItems, splitBodies: splits.splitBodies }
 }
 
 /** A bug where nobody has waited for them. */

@@ -1,12 +1,5 @@
 import { expose } from 'comlink'
-import boards from '../../presets/boards.json?url'
-import cells from '../../presets/cells.json?url'
-import contacts from '../../presets/contacts.json?url'
-import processes from '../../presets/processes.json?url'
-import speakers from '../../presets/speakers.json?url'
-import wires from '../../presets/wires.json?url'
-import { presetsOf } from '../presets/registry.ts'
-import { toolsFile } from '../presets/tools-file.ts'
+import { fetchQuickPresets } from '../presets/fetch-quick-presets.ts'
 import { Bench } from './bench.ts'
 import { fetchedOnce } from './fetched-once.ts'
 import { LinkBench } from './link-bench.ts'
@@ -23,10 +16,7 @@ const presets = fetchedOnce(async () => (await import('../presets/presets.ts')).
 const reader = fetchedOnce(async () => (await import('../project/read.ts')).readProject)
 
 /** Data, not code: fetched while the rest of the worker starts. */
-const quick = fetchedOnce(async () => {
-  const files = await Promise.all([boards, cells, contacts, processes, speakers, wires].map(fetched))
-  return new Bench(presetsOf([...files, toolsFile]), press)
-})
+const quick = fetchedOnce(async () => new Bench(await fetchQuickPresets(), press))
 void quick()
 // The quick check waits for nothing that only a full job needs.
 const job = fetchedOnce(async () => {
@@ -62,9 +52,3 @@ const calls: WorkCalls = {
   unlink: (...a) => links.unlink(...a),
 }
 expose(calls)
-
-async function fetched(url: string): Promise<{ readonly entries: readonly unknown[] }> {
-  const response = await fetch(url)
-  if (!response.ok) throw new Error(`${url}: ${response.status}`)
-  return (await response.json()) as { readonly entries: readonly unknown[] }
-}
