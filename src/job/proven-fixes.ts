@@ -1,4 +1,4 @@
-import type { Finding, Fix } from '../checks/finding.ts'
+import type { Finding, Fix, NotChecked } from '../checks/finding.ts'
 import type { Outcome } from '../problem/problem.ts'
 import { applyFix } from '../project/apply-fix.ts'
 import type { Project } from '../project/schema/project.ts'
@@ -38,7 +38,8 @@ interface Proven {
 export interface FixJob {
   readonly project: Project
   readonly findings: readonly Finding[]
-  readonly answerTo: (project: Project) => Outcome<Pick<Answer, 'findings'>>
+  readonly notChecked: readonly NotChecked[]
+  readonly answerTo: (project: Project) => Outcome<Pick<Answer, 'findings' | 'notChecked'>>
 }
 
 function prove(job: FixJob, { id }: Finding, first: Fix): Proven | undefined {
@@ -48,7 +49,9 @@ function prove(job: FixJob, { id }: Finding, first: Fix): Proven | undefined {
     const next = applyFix(job.project, fix)
     const after = next && job.answerTo(next)
     if (!after?.ok) return held
-    const { findings } = after.value
+    const { findings, notChecked } = after.value
+    // A finding that is gone because nobody looks any more is not mended.
+    if (notChecked.some((n) => job.notChecked.every((o) => o.id !== n.id))) return held
     const now = findings.find((f) => f.id === id)
     const holds = !now || isHeld(now)
     if (holds) {

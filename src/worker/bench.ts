@@ -75,7 +75,7 @@ export class Bench {
     if (!answered.ok) return {}
     const { answer, layout } = answered.value
     const { triedFixes } = await import('./tried-fixes.ts')
-    const job = { project: quickProject(input, layout), findings: answer.findings }
+    const job = { project: quickProject(input, layout), findings: answer.findings, notChecked: answer.notChecked }
     const answerTo = (next: Project) => answerOf(next, this.#presets)
     return triedFixes({ ...job, answerTo }, () => this.#last?.answer !== answered)
   }

@@ -123,9 +123,9 @@ export class JobBench {
     if (!answered.ok) return {}
     const presets = await this.#fetched.presets()
     const { triedFixes } = await import('./tried-fixes.ts')
-    const { findings } = answered.value
+    const { findings, notChecked } = answered.value
     const answerTo = (next: Project) => answer(next, presets)
-    return triedFixes({ project: standing, findings, answerTo }, () => this.#last?.answer !== answered)
+    return triedFixes({ project: standing, findings, notChecked, answerTo }, () => this.#last?.answer !== answered)
   }
 
   /** The drawings alone: only the eye has moved. */

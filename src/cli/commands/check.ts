@@ -40,8 +40,8 @@ export async function judge(path: string, options: JobOptions, io: Io): Promise<
     answer(job, presets, { ...(state === undefined ? {} : { state }), ...(hilt === undefined ? {} : { hilt }) })
   const judged = answerTo(project)
   if (!judged.ok) return judged
-  const { findings } = judged.value
-  const proven = withProven(findings, provenFixes({ project, findings, answerTo }))
+  const { findings, notChecked } = judged.value
+  const proven = withProven(findings, provenFixes({ project, findings, notChecked, answerTo }))
   const report = reportOf({ ...judged.value, findings: proven }, { project, unknownFields: notices, state })
   return good({ project, answer: judged.value, report })
 }

@@ -33,7 +33,7 @@ export function bulkheadItems(job: SledJob): PlanItem[] {
       cannot(
         job,
         `${path}/z`,
-        `z ${z0} to ${z1}, through ${crossed.name}`,
+        `z ${z0.toFixed(2)} to ${z1.toFixed(2)}, through ${crossed.name}`,
         'a height between two parts',
         `Behind it: z ${crossed.ends.blade.nominal.toFixed(1)}.`,
         crossed.ends.blade.nominal - z0,
@@ -44,8 +44,8 @@ export function bulkheadItems(job: SledJob): PlanItem[] {
       cannot(
         job,
         `${path}/z`,
-        `z ${z0} to ${z1}`,
-        `inside the sled, z ${rear} to ${blade}`,
+        `z ${z0.toFixed(2)} to ${z1.toFixed(2)}`,
+        `inside the sled, z ${rear.toFixed(2)} to ${blade.toFixed(2)}`,
         `The nearest is z ${nearest.toFixed(1)}.`,
         nearest - z0,
       )

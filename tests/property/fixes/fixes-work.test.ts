@@ -29,7 +29,7 @@ function tried(project: Project): {
 } {
   const before = answer(project, presets)
   if (!before.ok) return { count: 0, mended: 0, open: 0, broken: [] }
-  const fixes = provenFixes({ project, findings: before.value.findings, answerTo: (next) => answer(next, presets) })
+  const fixes = provenFixes({ project, ...before.value, answerTo: (next) => answer(next, presets) })
   const open = before.value.findings.filter((f) => f.margin.worst < 0 && f.status !== 'advice')
   const mended = open.filter((f) => fixes.get(f.id)?.some((x) => x.value !== undefined)).length
   let count = 0
@@ -41,7 +41,8 @@ function tried(project: Project): {
       count++
       const after = answer(next, presets)
       const left = after.ok ? after.value.findings.find((x) => x.id === f.id)?.margin.worst : undefined
-      const held = after.ok && (left === undefined || left >= -rounding)
+      const unseen = after.ok && after.value.notChecked.some((n) => before.value.notChecked.every((o) => o.id !== n.id))
+      const held = after.ok && !unseen && (left === undefined || left >= -rounding)
       if (!held)
         broken.push({
           finding: `${f.id} ${f.margin.worst.toFixed(3)}`,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { Finding, Fix } from '../../../src/checks/finding.ts'
+import type { Finding, Fix, NotChecked } from '../../../src/checks/finding.ts'
 import { newJob } from '../../../src/job/new-job.ts'
 import { provenFixes } from '../../../src/job/proven-fixes.ts'
 import { good } from '../../../src/problem/problem.ts'
@@ -33,12 +33,25 @@ describe('a fix that puts something in', () => {
   const proven = provenFixes({
     project,
     findings: findingsOf(project),
-    answerTo: (p) => good({ findings: findingsOf(p) }),
+    notChecked: [],
+    answerTo: (p) => good({ findings: findingsOf(p), notChecked: [] }),
   })
 
   it.each(['way', 'place'])('makes it as large as every open finding needs it: %s', (id) => {
     expect(proven.get(id)?.map((f) => [f.text, f.value])).toEqual([
       ['Cut a window. A gap of 0.95 mm around it.', { id: 'pin', for: 'features/pin', gap: 0.95 }],
     ])
+  })
+})
+
+describe('a fix after which nobody looks any more', () => {
+  const project = newJob('x')
+  const findings = [finding('place', -1, [{ text: 'Cut a window.', path: windows, value: { id: 'pin', for: 'x/y' } }])]
+  const offered = (notChecked: readonly NotChecked[]) =>
+    provenFixes({ project, findings, notChecked: [], answerTo: () => good({ findings: [], notChecked }) }).get('place')
+
+  it('is not offered: the finding is gone, and a check stays open in its place', () => {
+    expect(offered([{ id: 'unseen' } as never])).toEqual([])
+    expect(offered([])).toHaveLength(1)
   })
 })

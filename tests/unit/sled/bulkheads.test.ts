@@ -44,8 +44,8 @@ describe('a bulkhead', () => {
 
   it.each([
     ['through a part', { z: 40 }, 'z', 'through cell', 'z 85.0'],
-    ['beyond the blade end', { z: 99 }, 'z', 'z 99 to 101.4', 'z 97.6'],
-    ['before the rear end', { z: 8 }, 'z', 'z 8 to 10.4', 'z 10.0'],
+    ['beyond the blade end', { z: 99 }, 'z', 'z 99.00 to 101.40', 'z 97.6'],
+    ['before the rear end', { z: 8 }, 'z', 'z 8.00 to 10.40', 'z 10.0'],
     ['thinner than a wall', { thickness: 0.8 }, 'thickness', '0.8 mm', '1.2'],
   ])('cannot stand %s', (_what, typed, field, got, nearest) => {
     const fault = onlyFault(walled(typed))
