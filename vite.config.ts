@@ -31,6 +31,7 @@ const commandLine: UserConfig = {
 function offline() {
   return VitePWA({
     registerType: 'prompt',
+    injectRegister: false,
     includeAssets: ['icon.svg'],
     manifest: {
       name: 'Sledwright',

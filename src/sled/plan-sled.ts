@@ -5,11 +5,7 @@ import type { Assembly, Sled } from '../resolve/assembly.ts'
 import { fullCage } from './constructions/full-cage.ts'
 import { openCradle } from './constructions/open-cradle.ts'
 import { bulkheadItems } from './features/bulkheads.ts'
-import { keyItems } from './features/keys.ts'
-import { rodBodies, rodItems, rodsOf } from './features/rods.ts'
-import { towerItems } from './features/towers.ts'
 import { type SledFault, type SledJob, sledJob } from './job.ts'
-import { windowItems } from './nests/window.ts'
 import { wireChannels } from './nests/wire-channel.ts'
 import { rare } from './rare.ts'
 
@@ -30,27 +26,33 @@ export function planSled(assembly: Assembly, sled: Sled): SledPlan {
   const bare = bodiesOf(job)
   const nests = uniqueCuts(bare)
   const standing = bare.flatMap((b) => b.items.filter((x) => x.op === 'add' && x.nest === 'cradle arm'))
-  const windows = windowItems(job)
-  const rods = rodsOf(job, nests)
-  const holes = [...windows, ...rodItems(job, rods)]
+  const { construction, windows, rods, splits, marks, standardMarks } = sled.input
+  const windowCuts = windows?.length ? rare().windowItems(job) : []
+  const ownRods = construction === 'discs-on-rods' || rods?.length ? rare().rodsOf(job, nests) : []
+  const rodCuts = ownRods.length > 0 ? rare().rodItems(job, ownRods) : []
+  const holes = [...windowCuts, ...rodCuts]
   const ways = [...holes, ...wireChannels(job, [...nests, ...holes], standing)]
   const bodies = bare.map((b) => throughAll(b, ways))
-  const { splits, marks, standardMarks } = sled.input
   const pieces = splits?.length ? bodies.flatMap((b) => rare().splitBodies(job, b)) : bodies
   const marked =
-    sled.input.construction === 'discs-on-rods' || !(marks?.length || standardMarks)
+    construction === 'discs-on-rods' || !(marks?.length || standardMarks)
       ? pieces
       : pieces.map((b) => ({ ...b, items: [...b.items, ...within(b, rare().markItems(job, b.items))] }))
-  return { plan: { id: sled.id, name: sled.name, bodies: marked }, hardware: rodBodies(job, rods), faults: job.faults }
+  const hardware = ownRods.length > 0 ? rare().rodBodies(job, ownRods) : []
+  return { plan: { id: sled.id, name: sled.name, bodies: marked }, hardware, faults: job.faults }
 }
 
 function bodiesOf(job: SledJob): PlanBody[] {
   const { sled } = job
-  if (sled.input.construction === 'discs-on-rods') return rare().discsOnRods(job)
-  const body = sled.input.construction === 'open-cradle' ? openCradle(job) : fullCage(job)
-  return [
-    { id: sled.id, name: sled.name, items: [...body, ...keyItems(job), ...towerItems(job), ...bulkheadItems(job)] },
+  const { construction, keys, towers } = sled.input
+  if (construction === 'discs-on-rods') return rare().discsOnRods(job)
+  const body = construction === 'open-cradle' ? openCradle(job) : fullCage(job)
+  const standing = [
+    ...(keys?.length ? rare().keyItems(job) : []),
+    ...(towers?.length ? rare().towerItems(job) : []),
+    ...bulkheadItems(job),
   ]
+  return [{ id: sled.id, name: sled.name, items: [...body, ...standing] }]
 }
 
 /** What all bodies together cut, each item once. */

@@ -10,6 +10,7 @@ import { type Size, sizesOf } from '../papers/sizes.ts'
 import type { Presets } from '../presets/presets.ts'
 import { good, type Outcome, type Problem } from '../problem/problem.ts'
 import type { Project } from '../project/schema/project.ts'
+import { fetchRare } from '../sled/rare.ts'
 import type { MadeFile, Press, SolidView } from './press.ts'
 
 /** Where the person looks: the clock angle of the lengthwise section and the height of the cross-section. */
@@ -74,7 +75,8 @@ export class Bench {
     const answered = this.#answer(input)
     if (!answered.ok) return {}
     const { answer, layout } = answered.value
-    const { triedFixes } = await import('./tried-fixes.ts')
+    // A fix may ask for what no quick check has of itself.
+    const [{ triedFixes }] = await Promise.all([import('./tried-fixes.ts'), fetchRare()])
     const job = { project: quickProject(input, layout), findings: answer.findings, notChecked: answer.notChecked }
     const answerTo = (next: Project) => answerOf(next, this.#presets)
     return triedFixes({ ...job, answerTo }, () => this.#last?.answer !== answered)

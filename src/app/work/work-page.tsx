@@ -31,27 +31,29 @@ export default function WorkPage({ desk, job }: WorkPageProps) {
   const judged = useJudged(desk, job, view)
   const work = useMemo(() => ({ job, view, desk, judged, theme }), [job, view, desk, judged, theme])
   const step = useStore(view, (v) => v.step)
+  // Stays while fixes come in: they are of the same answer, and a fault's button must not move under the hand for them.
+  const answer = judged.report?.views
   return (
     <CrashScreen what="my job" rescue={() => fileText(job.get())}>
       <WorkContext value={work}>
         <div className="page work">
           <WorkHead theme={theme} onTheme={choose} />
           <main className="work-table">
-            <PanelGuard what="The drawing along the hilt" of={judged.report}>
+            <PanelGuard what="The drawing along the hilt" of={judged.views}>
               <Strips />
             </PanelGuard>
             <div className="work-lower">
-              <PanelGuard key={step} what={stepWords[step]} of={judged.report}>
+              <PanelGuard key={step} what={stepWords[step]} of={answer}>
                 <StepPanel step={step} />
               </PanelGuard>
-              <PanelGuard what="The list of findings" of={judged.report}>
+              <PanelGuard what="The list of findings" of={answer}>
                 <FindingsPanel />
               </PanelGuard>
               <div className="work-corner">
-                <PanelGuard what="The cross-section" of={judged.report}>
+                <PanelGuard what="The cross-section" of={judged.views}>
                   <CrossPanel />
                 </PanelGuard>
-                <PanelGuard what="The solid" of={judged.report}>
+                <PanelGuard what="The solid" of={answer}>
                   <SolidCorner />
                 </PanelGuard>
               </div>

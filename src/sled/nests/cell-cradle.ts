@@ -4,7 +4,7 @@ import { dimension } from '../dimensions.ts'
 import { beyond, cannot, innerRadius, type NestJob, outerRadius } from '../job.ts'
 import { blockFacing, rodItem, seenFacing } from '../round.ts'
 import { ejectionNotch } from './ejection-notch.ts'
-import { type RoundNest, roundNest } from './round-nest.ts'
+import { isNotched, type RoundNest, roundNest } from './round-nest.ts'
 
 /** Common practice, no source, but where another is named. */
 const usual = { arm: 1.8, wrap: 20, root: 60, length: 10, pairs: 2 }
@@ -40,7 +40,8 @@ export function cellCradle(job: NestJob): PlanItem[] {
     solid: blockFacing(nest.opening.value, aside, plane, Math.max(top, plane + 1), 4 * top, nest.z0, nest.z1),
   }
   const pocket = rodItem({ ...rest, op: 'cut' }, `${part.id}/pocket`, nest.c, nest.radius.value, nest.z0, nest.z1)
-  return [pocket, bay, ...arms(job, nest, { arm, wrap, root, length, pairs }), ...ejectionNotch(job, nest)]
+  const notch = isNotched(job) ? ejectionNotch(job, nest) : []
+  return [pocket, bay, ...arms(job, nest, { arm, wrap, root, length, pairs }), ...notch]
 }
 
 interface Arms {

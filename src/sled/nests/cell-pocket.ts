@@ -2,9 +2,9 @@ import type { PlanItem } from '../../../geometry/plan/plan.ts'
 import type { Point } from '../../../geometry/region/point.ts'
 import { dimension } from '../dimensions.ts'
 import { beyond, cannot, drawnAt, innerRadius, type NestJob, outerRadius } from '../job.ts'
+import { rare } from '../rare.ts'
 import { blockFacing, rodItem, seenFacing } from '../round.ts'
-import { ejectionNotch } from './ejection-notch.ts'
-import { roundNest } from './round-nest.ts'
+import { isNotched, roundNest } from './round-nest.ts'
 
 /** Whether nothing leads into a closed pocket: no split across it, no end or side it breaks through, no bay above it. */
 function shutIn({ sled }: NestJob, c: Point, r: number, z0: number, z1: number): boolean {
@@ -29,7 +29,7 @@ export function roundPocket(job: NestJob, nest: string): PlanItem[] {
   const width = dimension('opening width', typed?.openingWidth, 2 * radius.value, job.path('openingWidth'), wide)
   const rest = { op: 'cut' as const, by: part.id, nest, dimensions: [gap, radius, width, opening] }
   const pocket = rodItem(rest, `${part.id}/pocket`, c, radius.value, z0, z1)
-  const notch = ejectionNotch(job, { c, z0, z1, gap, radius, opening })
+  const notch = isNotched(job) ? rare().ejectionNotch(job, { c, z0, z1, gap, radius, opening }) : []
   if (width.value <= 0) {
     if (shutIn(job, c, radius.value, z0, z1))
       cannot(

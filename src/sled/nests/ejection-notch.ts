@@ -12,26 +12,27 @@ const fromEnds = 8
 
 /**
  * A notch in one side wall of a cell's nest, through which a non-metal tool reaches under the can and lifts it. It
- * lies on the can's body, never across its positive rim.
+ * lies on the can's body, never across its positive rim. For nests of which `isNotched` holds.
  */
 export function ejectionNotch(job: NestJob, nest: RoundNest): PlanItem[] {
   const { part, typed, sled } = job
-  if (
-    part.kind !== 'cell' ||
-    (typed?.notchWidth === undefined && typed?.notchDepth === undefined && typed?.notchAt === undefined)
-  )
-    return []
   const width = dimension(
     'notch width',
-    typed.notchWidth,
+    typed?.notchWidth,
     8,
     job.path('notchWidth'),
     `at least ${leastWidth}: from memory`,
   )
   const half = nest.radius.value * leastDepth
-  const depth = dimension('notch depth', typed.notchDepth, half, job.path('notchDepth'), 'half the radius: from memory')
+  const depth = dimension(
+    'notch depth',
+    typed?.notchDepth,
+    half,
+    job.path('notchDepth'),
+    'half the radius: from memory',
+  )
   const [rear, blade] = [part.ends.rear.nominal, part.ends.blade.nominal]
-  const at = dimension('notch place', typed.notchAt, (rear + blade) / 2, job.path('notchAt'), 'middle of the can')
+  const at = dimension('notch place', typed?.notchAt, (rear + blade) / 2, job.path('notchAt'), 'middle of the can')
   if (width.value < leastWidth)
     cannot(
       job,

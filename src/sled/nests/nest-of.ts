@@ -1,13 +1,11 @@
 import type { PlanItem } from '../../../geometry/plan/plan.ts'
 import type { Part } from '../../resolve/assembly.ts'
 import { type NestJob, nestJob, type SledJob } from '../job.ts'
+import { rare } from '../rare.ts'
 import { boardShelf } from './board-shelf.ts'
-import { cellCradle } from './cell-cradle.ts'
 import { roundPocket } from './cell-pocket.ts'
 import { contactNest } from './contact-nest.ts'
 import { connectorCup, endCup, ownEnd, speakerCup } from './end-cup.ts'
-import { sectorRecess } from './sector-recess.ts'
-import { serviceFace } from './service-face.ts'
 
 /** Whether a part lies in a round pocket or cradle, whose radius may be typed. */
 export function isPocket(job: NestJob): boolean {
@@ -21,12 +19,12 @@ export function nestOf(sled: SledJob, part: Part): PlanItem[] {
   const job = nestJob(sled, part)
   if (part.contact) return contactNest(job)
   const [main] = part.bodies
-  if (main?.shape.kind === 'sector') return sectorRecess(job, main.shape)
+  if (main?.shape.kind === 'sector') return rare().sectorRecess(job, main.shape)
   if (!part.extent.round) return boardShelf(job, part.kind === 'board' ? 'board shelf' : `${part.kind} pocket`)
   const end = ownEnd(job)
   if (part.kind === 'speaker' && end) return endCup(job, end, speakerCup)
   if (part.kind === 'connector' && end) return endCup(job, end, connectorCup)
-  if (end) return serviceFace(job, end)
-  if (job.typed?.style === 'cradle') return cellCradle(job)
+  if (end) return rare().serviceFace(job, end)
+  if (job.typed?.style === 'cradle') return rare().cellCradle(job)
   return roundPocket(job, part.kind === 'cell' ? 'cell pocket' : `${part.kind} pocket`)
 }

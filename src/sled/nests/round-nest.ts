@@ -32,6 +32,11 @@ export function roundNest(job: NestJob): RoundNest {
   return { c, ...span, gap, radius, opening }
 }
 
+/** Whether a cell is given a notch to be lifted out by: any of its three sizes is typed. */
+export function isNotched({ part, typed }: NestJob): boolean {
+  return part.kind === 'cell' && [typed?.notchWidth, typed?.notchDepth, typed?.notchAt].some((n) => n !== undefined)
+}
+
 /** A nest larger than the body leaves nothing to hold the part with. */
 function tooLarge(
   job: NestJob,

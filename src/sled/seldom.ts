@@ -1,0 +1,15 @@
+/*
+ * What only whole jobs have: fetched as one by `fetchRare`, and named nowhere else but here. A quick check is a cage in
+ * one piece for round cells and speakers and flat boards, without windows, keys, towers, rods, splits or letters.
+ */
+export { discsOnRods } from './constructions/discs-on-rods.ts'
+export { keyItems } from './features/keys.ts'
+export { markItems } from './features/marks.ts'
+export { rodBodies, rodItems, rodsOf } from './features/rods.ts'
+export { splitBodies } from './features/splits.ts'
+export { towerItems } from './features/towers.ts'
+export { cellCradle } from './nests/cell-cradle.ts'
+export { ejectionNotch } from './nests/ejection-notch.ts'
+export { sectorRecess } from './nests/sector-recess.ts'
+export { serviceFace } from './nests/service-face.ts'
+export { windowItems } from './nests/window.ts'
