@@ -1,3 +1,5 @@
+import { EdgeList } from './edge-list.ts'
+
 /** Triangles by the numbers of their corners, and the item that made each. */
 export interface Faces {
   readonly triangles: readonly number[]
@@ -6,12 +8,16 @@ export interface Faces {
 
 type Triangle = readonly [number, number, number]
 
-/** Twice the area of a triangle as float32 corners give it, mm². */
-export function twiceArea(v: ArrayLike<number>, [a, b, c]: Triangle): number {
-  const at = (i: number, k: number) => v[3 * i + k] as number
-  const u = [at(b, 0) - at(a, 0), at(b, 1) - at(a, 1), at(b, 2) - at(a, 2)] as const
-  const w = [at(c, 0) - at(a, 0), at(c, 1) - at(a, 1), at(c, 2) - at(a, 2)] as const
-  return Math.hypot(u[1] * w[2] - u[2] * w[1], u[2] * w[0] - u[0] * w[2], u[0] * w[1] - u[1] * w[0])
+/** Whether a triangle has an area as its float32 corners a, b, c give it: they do not lie on one line. */
+export function hasArea(v: ArrayLike<number>, a: number, b: number, c: number): boolean {
+  const [ax, ay, az] = [v[3 * a] as number, v[3 * a + 1] as number, v[3 * a + 2] as number]
+  const ux = (v[3 * b] as number) - ax
+  const uy = (v[3 * b + 1] as number) - ay
+  const uz = (v[3 * b + 2] as number) - az
+  const wx = (v[3 * c] as number) - ax
+  const wy = (v[3 * c + 1] as number) - ay
+  const wz = (v[3 * c + 2] as number) - az
+  return Math.abs(uy * wz - uz * wy) + Math.abs(uz * wx - ux * wz) + Math.abs(ux * wy - uy * wx) > 0
 }
 
 /**
@@ -39,7 +45,7 @@ export function withoutFlat(v: ArrayLike<number>, faces: Faces): Faces {
     put([a, b, c], faces.made[i / 3] as number)
   }
   // A cut may leave another needle behind; each round makes one fewer, so a few rounds a needle are plenty.
-  const flat = list.flatMap((t, i) => (t && !(twiceArea(v, t) > 0) ? [i] : []))
+  const flat = list.flatMap((t, i) => (t && !hasArea(v, ...t) ? [i] : []))
   for (let rounds = 20 * flat.length; flat.length > 0 && rounds > 0; rounds--) {
     const i = flat.pop() as number
     const needle = list[i]
@@ -54,7 +60,7 @@ export function withoutFlat(v: ArrayLike<number>, faces: Faces): Faces {
     if (d === c) continue
     for (const half of [[b, c, d] as const, [c, a, d] as const]) {
       put(half, by)
-      if (!(twiceArea(v, half) > 0)) flat.push(list.length - 1)
+      if (!hasArea(v, ...half)) flat.push(list.length - 1)
     }
   }
   for (const [i, t] of list.entries()) {
@@ -70,17 +76,13 @@ export function withoutFlat(v: ArrayLike<number>, faces: Faces): Faces {
 
 /** As most meshes are: nothing flat, and no edge that several triangles run along the same way. */
 function isClean(v: ArrayLike<number>, triangles: readonly number[]): boolean {
-  const n = v.length
-  const edges = new Set<number>()
+  const edges = new EdgeList(triangles, v.length / 3)
   for (let i = 0; i < triangles.length; i += 3) {
-    const t = [triangles[i], triangles[i + 1], triangles[i + 2]] as [number, number, number]
-    if (!(twiceArea(v, t) > 0)) return false
-    edges
-      .add(t[0] * n + t[1])
-      .add(t[1] * n + t[2])
-      .add(t[2] * n + t[0])
+    const [a, b, c] = [triangles[i] as number, triangles[i + 1] as number, triangles[i + 2] as number]
+    if (!hasArea(v, a, b, c)) return false
+    if (edges.times(a, b) > 1 || edges.times(b, c) > 1 || edges.times(c, a) > 1) return false
   }
-  return edges.size === triangles.length
+  return true
 }
 
 const edgesOf = ([a, b, c]: Triangle): string[] => [`${a},${b}`, `${b},${c}`, `${c},${a}`]

@@ -1,4 +1,5 @@
-import { twiceArea } from './flat-triangles.ts'
+import { EdgeList } from './edge-list.ts'
+import { hasArea } from './flat-triangles.ts'
 import { type Bounds, boundsOf, type Mesh, sixfoldCone, triangleCount, volume } from './mesh.ts'
 import { type ThicknessReport, thickness } from './thickness.ts'
 
@@ -31,7 +32,7 @@ const boundsWithin = 0.01
 
 /** Judges a welded mesh: closed, consistently turned, nothing flat, the right number of pieces, the right size. */
 export function gate(m: Mesh, expected: Expected): GateReport {
-  const openEdges = countOpenEdges(m)
+  const openEdges = new EdgeList(m.triangles, m.vertices.length / 3).unpaired()
   const zeroArea = countFlat(m)
   const volumes = sixfoldVolumes(m)
   const shells = volumes.length
@@ -73,18 +74,6 @@ function offBounds(a: Bounds, b: Bounds): number {
   )
 }
 
-/** Directed edges that have not exactly one partner running the other way. */
-function countOpenEdges(m: Mesh): number {
-  const n = m.vertices.length / 3
-  const seen = new Map<number, number>()
-  forEachEdge(m, (a, b) => seen.set(a * n + b, (seen.get(a * n + b) ?? 0) + 1))
-  let open = 0
-  forEachEdge(m, (a, b) => {
-    if (seen.get(a * n + b) !== 1 || seen.get(b * n + a) !== 1) open++
-  })
-  return open
-}
-
 function forEachEdge(m: Mesh, visit: (a: number, b: number) => void): void {
   for (let t = 0; t < m.triangles.length; t += 3) {
     const [a, b, c] = [m.triangles[t] as number, m.triangles[t + 1] as number, m.triangles[t + 2] as number]
@@ -99,7 +88,7 @@ function countFlat(m: Mesh): number {
   let flat = 0
   const t = m.triangles
   for (let i = 0; i < t.length; i += 3)
-    if (!(twiceArea(m.vertices, [t[i] as number, t[i + 1] as number, t[i + 2] as number]) > 0)) flat++
+    if (!hasArea(m.vertices, t[i] as number, t[i + 1] as number, t[i + 2] as number)) flat++
   return flat
 }
 

@@ -25,6 +25,8 @@ const opposed = -Math.cos((30 * Math.PI) / 180)
 /** A thin patch smaller than this is a crumb at an edge, mm²; samples within so many mm are one patch. */
 const leastPatch = 1
 const patchReach = 3
+/** Samples that are no thicker than the thinnest by this are as thin as it, mm. */
+const band = 0.1
 /** Judged as drawn, with this much for facets, mm. */
 export const facetError = 0.02
 /** Walls thicker than this are not looked for, mm. */
@@ -37,32 +39,39 @@ interface Sample extends WallPlace {
 /**
  * Walls measured on the mesh itself: from every face a ray straight into the material, to where it comes out again.
  * `limit`: what counts as thin, mm. `relief`: items whose faces are shallow engraving; what stands between two strokes
- * is no wall. Deterministic.
+ * is no wall. Deterministic. Thin walls are looked for first: where there is one it alone is asked about, and walls
+ * thicker than it by more than the band of one place say nothing.
  */
 export function thickness(m: Mesh, limit: number, relief: ReadonlySet<number> = new Set()): ThicknessReport {
-  const samples = sampleWalls(m, relief).sort((a, b) => a.thickness - b.thickness)
+  const walls = new WallRays(m, relief)
+  const close = Math.max(2 * limit, limit + band)
+  let samples = walls.within(Math.min(close, reach))
+  let thinnest = firstOfSize(samples)
+  if (close < reach && !(thinnest && thinnest.thickness + band < close)) {
+    samples = walls.within(reach)
+    thinnest = firstOfSize(samples)
+  }
   const thin = samples.filter((s) => s.thickness < limit - facetError)
   const patches = patchesOf(thin).filter((p) => p.reduce((sum, s) => sum + s.area, 0) >= leastPatch)
-  const thinnest = firstOfSize(samples)
   return {
-    thinnest,
+    thinnest: thinnest ?? samples[0],
     thinArea: patches.flat().reduce((sum, s) => sum + s.area, 0),
     thin: patches.map((p) => p[0] as Sample).sort((a, b) => a.thickness - b.thickness),
   }
 }
 
-/** The thinnest sample that has enough as thin around it. */
+/** The thinnest sample that has enough as thin around it; undefined where none has. */
 function firstOfSize(samples: readonly Sample[]): WallPlace | undefined {
   for (const [i, s] of samples.entries()) {
     let area = 0
     for (let k = i; k < samples.length && area < leastPatch; k++) {
       const o = samples[k] as Sample
-      if (o.thickness > s.thickness + 0.1) break
+      if (o.thickness > s.thickness + band) break
       if (near(s, o)) area += o.area
     }
     if (area >= leastPatch) return s
   }
-  return samples[0]
+  return undefined
 }
 
 const near = (a: Sample, b: Sample): boolean =>
@@ -87,50 +96,79 @@ function patchesOf(thin: readonly Sample[]): Sample[][] {
   return patches
 }
 
-function sampleWalls(m: Mesh, relief: ReadonlySet<number>): Sample[] {
-  const tree = new RayTree(m)
-  const faces = Array.from({ length: m.triangles.length / 3 }, (_, i) => faceOf(m, i))
-  return faces.flatMap((f, i): Sample[] => {
-    if (f.area < leastTriangle || relief.has(m.made[i] as number)) return []
-    const count = Math.max(1, Math.round(f.area / sampleArea))
-    return Array.from({ length: count }, (_, k) => spread(f, k)).flatMap(([x, y, z]) => {
-      const hit = tree.first(x, y, z, -f.normal[0], -f.normal[1], -f.normal[2], reach)
-      if (!hit) return []
-      const other = (faces[hit.triangle] as Face).normal
-      const turn = f.normal[0] * other[0] + f.normal[1] * other[1] + f.normal[2] * other[2]
-      if (turn > opposed || relief.has(m.made[hit.triangle] as number)) return []
-      const made = [m.made[i] as number, m.made[hit.triangle] as number] as const
-      return [{ thickness: hit.t, at: [x, y, z] as const, made, area: f.area / count }]
-    })
-  })
-}
+/** Rays from the faces of a mesh into the material. */
+class WallRays {
+  readonly #m: Mesh
+  readonly #relief: ReadonlySet<number>
+  readonly #tree: RayTree
+  /** Unit normal of each triangle and its area. */
+  readonly #normals: Float64Array
+  readonly #areas: Float64Array
 
-type V3 = readonly [number, number, number]
-
-interface Face {
-  readonly corners: readonly [V3, V3, V3]
-  readonly normal: V3
-  readonly area: number
-}
-
-function faceOf(m: Mesh, i: number): Face {
-  const corner = (k: number): V3 => {
-    const v = 3 * (m.triangles[3 * i + k] as number)
-    return [m.vertices[v] as number, m.vertices[v + 1] as number, m.vertices[v + 2] as number]
+  constructor(m: Mesh, relief: ReadonlySet<number>) {
+    const n = m.triangles.length / 3
+    this.#m = m
+    this.#relief = relief
+    this.#tree = new RayTree(m)
+    this.#normals = new Float64Array(3 * n)
+    this.#areas = new Float64Array(n)
+    for (let i = 0; i < n; i++) this.#measure(i)
   }
-  const corners = [corner(0), corner(1), corner(2)] as const
-  const [p, q, r] = corners
-  const [ux, uy, uz] = [q[0] - p[0], q[1] - p[1], q[2] - p[2]]
-  const [wx, wy, wz] = [r[0] - p[0], r[1] - p[1], r[2] - p[2]]
-  const [nx, ny, nz] = [uy * wz - uz * wy, uz * wx - ux * wz, ux * wy - uy * wx]
-  const length = Math.sqrt(nx * nx + ny * ny + nz * nz)
-  return { corners, normal: length > 0 ? [nx / length, ny / length, nz / length] : [0, 0, 0], area: length / 2 }
-}
 
-/** The k-th of evenly spread points of a triangle (the additive R2 sequence, folded into it). */
-function spread({ corners: [p, q, r] }: Face, k: number): V3 {
-  let [s, t] = [(1 / 3 + k * 0.7548776662466927) % 1, (1 / 3 + k * 0.5698402909980532) % 1]
-  if (s + t > 1) [s, t] = [1 - s, 1 - t]
-  const at = (i: 0 | 1 | 2): number => p[i] + s * (q[i] - p[i]) + t * (r[i] - p[i])
-  return [at(0), at(1), at(2)]
+  /** Samples of all walls thinner than `far`, mm, thinnest first. */
+  within(far: number): Sample[] {
+    const found: Sample[] = []
+    const { made } = this.#m
+    const [normals, tree] = [this.#normals, this.#tree]
+    for (let i = 0; i < this.#areas.length; i++) {
+      const area = this.#areas[i] as number
+      if (area < leastTriangle || this.#relief.has(made[i] as number)) continue
+      const count = Math.max(1, Math.round(area / sampleArea))
+      const nx = normals[3 * i] as number
+      const ny = normals[3 * i + 1] as number
+      const nz = normals[3 * i + 2] as number
+      for (let k = 0; k < count; k++) {
+        const at = this.#spread(i, k)
+        const t = tree.first(at[0], at[1], at[2], -nx, -ny, -nz, far)
+        const other = tree.struck
+        if (other < 0) continue
+        const turn =
+          nx * (normals[3 * other] as number) +
+          ny * (normals[3 * other + 1] as number) +
+          nz * (normals[3 * other + 2] as number)
+        if (turn > opposed || this.#relief.has(made[other] as number)) continue
+        found.push({ thickness: t, at, made: [made[i] as number, made[other] as number], area: area / count })
+      }
+    }
+    return found.sort((a, b) => a.thickness - b.thickness)
+  }
+
+  #corner(triangle: number, k: 0 | 1 | 2): number {
+    return 3 * (this.#m.triangles[3 * triangle + k] as number)
+  }
+
+  #measure(i: number): void {
+    const v = this.#m.vertices
+    const [p, q, r] = [this.#corner(i, 0), this.#corner(i, 1), this.#corner(i, 2)]
+    const from = (corner: number, k: 0 | 1 | 2) => (v[corner + k] as number) - (v[p + k] as number)
+    const [ux, uy, uz] = [from(q, 0), from(q, 1), from(q, 2)]
+    const [wx, wy, wz] = [from(r, 0), from(r, 1), from(r, 2)]
+    const [nx, ny, nz] = [uy * wz - uz * wy, uz * wx - ux * wz, ux * wy - uy * wx]
+    const length = Math.sqrt(nx * nx + ny * ny + nz * nz)
+    this.#areas[i] = length / 2
+    if (length > 0) this.#normals.set([nx / length, ny / length, nz / length], 3 * i)
+  }
+
+  /** The k-th of evenly spread points of a triangle (the additive R2 sequence, folded into it). */
+  #spread(i: number, k: number): readonly [number, number, number] {
+    let [s, t] = [(1 / 3 + k * 0.7548776662466927) % 1, (1 / 3 + k * 0.5698402909980532) % 1]
+    if (s + t > 1) [s, t] = [1 - s, 1 - t]
+    const v = this.#m.vertices
+    const [p, q, r] = [this.#corner(i, 0), this.#corner(i, 1), this.#corner(i, 2)]
+    const at = (n: 0 | 1 | 2): number => {
+      const origin = v[p + n] as number
+      return origin + s * ((v[q + n] as number) - origin) + t * ((v[r + n] as number) - origin)
+    }
+    return [at(0), at(1), at(2)]
+  }
 }
