@@ -7,7 +7,12 @@ export function remember<A, V>(most: number, keyOf: (a: A) => string, make: (a: 
   return (a) => {
     const key = keyOf(a)
     const known = kept.get(key)
-    if (known !== undefined) return known
+    if (known !== undefined) {
+      // Asked for again, it is the last to go.
+      kept.delete(key)
+      kept.set(key, known)
+      return known
+    }
     const value = make(a)
     if (kept.size >= most) kept.delete(kept.keys().next().value as string)
     kept.set(key, value)

@@ -61,12 +61,14 @@ export function polygon(points: readonly Point[]): Region {
   const core = { x, y }
   let r = 0
   for (const p of points) r = Math.max(r, distance(p, core))
+  let turn: number | undefined
   const contains = (p: Point): boolean => {
-    const turn = Math.sign(signedArea(points))
-    return points.every((a, i) => {
-      const b = points[(i + 1) % n] as Point
-      return turn * ((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) > 0
-    })
+    turn ??= Math.sign(signedArea(points))
+    for (let i = 0; i < n; i++) {
+      const [a, b] = [points[i] as Point, points[i + 1 < n ? i + 1 : 0] as Point]
+      if (!(turn * ((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) > 0)) return false
+    }
+    return true
   }
   return {
     get edges() {

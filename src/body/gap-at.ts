@@ -17,8 +17,20 @@ type Fixed = ReadonlyMap<string, number>
  * worst. (Between the two ends of a coupled spread the gap is taken as running evenly.)
  */
 export function gapAt(pair: Pair, level: Level): Gap {
-  return search(pair, level, order(pair.coupled), new Map())
+  let levels = found.get(pair)
+  if (!levels) {
+    levels = new Map()
+    found.set(pair, levels)
+  }
+  let gap = levels.get(level)
+  if (!gap) {
+    gap = search(pair, level, order(pair.coupled), new Map())
+    levels.set(level, gap)
+  }
+  return gap
 }
+
+const found = new WeakMap<Pair, Map<Level, Gap>>()
 
 /** Unknowns first: at "settled" their best is sought over the worst of the variations. */
 const order = (spreads: readonly Spread[]): Spread[] =>
@@ -29,8 +41,8 @@ function search(pair: Pair, level: Level, open: readonly Spread[], fixed: Fixed)
   if (!spread || level === 'nominal') return evaluate(pair, level, fixed)
   const seekTight = level === 'worst' || (level === 'settled' && spread.kind === 'varies')
   const ends = seekTight ? [-spread.minus, spread.plus] : [-spread.minus, 0, spread.plus]
-  const found = ends.map((e) => search(pair, level, rest, new Map(fixed).set(spread.path, e)))
-  return found.reduce((kept, g) => ((seekTight ? g.lo < kept.lo : g.hi > kept.hi) ? g : kept))
+  const gaps = ends.map((e) => search(pair, level, rest, new Map(fixed).set(spread.path, e)))
+  return gaps.reduce((kept, g) => ((seekTight ? g.lo < kept.lo : g.hi > kept.hi) ? g : kept))
 }
 
 function evaluate(pair: Pair, level: Level, fixed: Fixed): Gap {

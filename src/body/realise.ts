@@ -1,6 +1,7 @@
 import { carve } from '../../geometry/region/carve.ts'
-import { norm, polar } from '../../geometry/region/point.ts'
+import { norm, type Point, polar } from '../../geometry/region/point.ts'
 import { disc, outside, type Region, rectangle, sector } from '../../geometry/region/region.ts'
+import { remember } from '../../geometry/remember.ts'
 import type { Solid } from '../../geometry/solid/solid.ts'
 import type { Tight } from '../quantity/level.ts'
 import type { Quantity } from '../quantity/quantity.ts'
@@ -123,16 +124,30 @@ function block(s: Box, pick: Pick, turn: number, arc: number): Region {
 }
 
 /** A bore with slots in its wall: the metal less each slot, which starts inside the bore. */
-function slotted(s: BoreShape, r: number, c: { x: number; y: number }, pick: Pick, turn: number, arc: number): Region {
-  return carve(
-    outside(c, r),
-    (s.openings ?? []).map((o) => slotRegion(o, pick, turn, arc)),
-  )
+function slotted(s: BoreShape, r: number, c: Point, pick: Pick, turn: number, arc: number): Region {
+  return lessSlots({ r, c, slots: (s.openings ?? []).map((o) => slotOf(o, pick, turn, arc)) })
 }
 
+interface Slots {
+  readonly r: number
+  readonly c: Point
+  /** Clock angle, floor and half width of each. */
+  readonly slots: readonly (readonly [number, number, number])[]
+}
+
+/** Outlines are dear to cut out, and a bore meets many bodies. */
+const lessSlots = remember(
+  200,
+  ({ r, c, slots }: Slots) => `${r},${c.x},${c.y}:${slots.join(';')}`,
+  ({ r, c, slots }) =>
+    carve(
+      outside(c, r),
+      slots.map(([theta, floor, half]) => rectangle(polar(floor / 2, theta), half, floor / 2, theta)),
+    ),
+)
+
 /** Turned either way a slot leaves the less room the farther out it is met. */
-function slotRegion(o: Opening, pick: Pick, turn: number, arc: number): Region {
+function slotOf(o: Opening, pick: Pick, turn: number, arc: number): Slots['slots'][number] {
   const floor = o.floor ? pick(o.floor, -1) : 1000
-  const half = Math.max(least, pick(o.halfWidth, -1) - o.reach * arc)
-  return rectangle(polar(floor / 2, o.theta + turn), half, floor / 2, o.theta + turn)
+  return [o.theta + turn, floor, Math.max(least, pick(o.halfWidth, -1) - o.reach * arc)]
 }

@@ -1,7 +1,8 @@
-import { gap } from '../../geometry/solid/gap.ts'
+import { type Gap, gap } from '../../geometry/solid/gap.ts'
 import { moved } from '../../geometry/solid/solid.ts'
 import { swept } from '../../geometry/solid/sweep.ts'
-import { realise } from '../body/realise.ts'
+import { nominalSolids } from '../body/gap-at.ts'
+import type { Pair } from '../body/pair.ts'
 import type { Where } from './finding.ts'
 import { type Tightest, whereOf } from './group.ts'
 
@@ -19,7 +20,7 @@ export interface Touch {
  * Where a unit first comes against something, of all the pairs in which they might meet; where it passes at measured
  * sizes, where it first comes too near. The overlap is the most of all the pairs.
  */
-export function firstOf<P extends Pick<Tightest, 'pair' | 'limit'>>(
+export function firstOf<P extends Asked>(
   demands: readonly P[],
   bladeFace: number,
 ): (Touch & { readonly demand: P }) | undefined {
@@ -44,16 +45,42 @@ const clearOfAll = 1000
  * depth, so the gap to it only shrinks, and halving finds the place. Where the nominal sizes pass, the required gap
  * counts instead of contact.
  */
-export function firstTouch(demand: Pick<Tightest, 'pair' | 'limit'>, bladeFace: number): Touch | undefined {
-  const { pair } = demand
-  if (!pair.way) return undefined
-  const way = pair.way
-  const a = realise(pair.a, (q) => q.nominal)
-  const b = realise(pair.b, (q) => q.nominal)
+function firstTouch(demand: Asked, bladeFace: number): Touch | undefined {
+  const { way } = demand.pair
+  const contact = contactOf(demand)
+  if (!way || !contact) return undefined
+  const { gap, back, overlap } = contact
+  return { depth: bladeFace - (way === 'blade' ? back : -back), z: gap.z, at: whereOf(gap), overlap }
+}
+
+type Asked = Pick<Tightest, 'pair' | 'limit'>
+
+interface Contact {
+  readonly gap: Gap
+  /** How far before its place the body is then, mm. */
+  readonly back: number
+  readonly overlap: number
+}
+
+const sought = new WeakMap<Pair, Map<number, Contact | undefined>>()
+
+/** Sought once for a pair and a limit. */
+function contactOf({ pair, limit }: Asked): Contact | undefined {
+  const known = sought.get(pair) ?? new Map<number, Contact | undefined>()
+  sought.set(pair, known)
+  if (!known.has(limit)) known.set(limit, seek(pair, limit))
+  return known.get(limit)
+}
+
+function seek(pair: Pair, limit: number): Contact | undefined {
+  const { way } = pair
+  if (!way) return undefined
+  const { a, b } = nominalSolids(pair)
   const sign = way === 'blade' ? 1 : -1
-  const at = (back: number) => Math.min(...swept(moved(a, -sign * back), way).map((s) => gap(s, b).hi))
+  const gaps = (back: number) => swept(moved(a, -sign * back), way).map((s) => gap(s, b))
+  const at = (back: number) => Math.min(...gaps(back).map((g) => g.hi))
   const end = at(0)
-  const below = end < 0 ? 0 : demand.limit
+  const below = end < 0 ? 0 : limit
   if (end >= below) return undefined
   let [touching, free] = [0, clearOfAll]
   if (at(free) < below) return undefined
@@ -62,8 +89,6 @@ export function firstTouch(demand: Pick<Tightest, 'pair' | 'limit'>, bladeFace: 
     if (at(middle) < below) touching = middle
     else free = middle
   }
-  const contact = swept(moved(a, -sign * touching), way)
-    .map((s) => gap(s, b))
-    .reduce((x, y) => (y.hi < x.hi ? y : x))
-  return { depth: bladeFace - sign * touching, z: contact.z, at: whereOf(contact), overlap: Math.max(0, -end) }
+  const contact = gaps(touching).reduce((x, y) => (y.hi < x.hi ? y : x))
+  return { gap: contact, back: touching, overlap: Math.max(0, -end) }
 }

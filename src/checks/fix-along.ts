@@ -1,7 +1,7 @@
 import type { Heading } from '../../geometry/solid/sweep.ts'
 import type { Body } from '../body/body.ts'
 import { gapAt } from '../body/gap-at.ts'
-import { pairOf } from '../body/pair.ts'
+import { type Pair, pairOf } from '../body/pair.ts'
 import { most, shift } from '../quantity/quantity.ts'
 import type { Sled } from '../resolve/assembly.ts'
 import type { Section, Step } from '../resolve/metal.ts'
@@ -33,6 +33,16 @@ function middle({ shape: s }: Body): number {
 
 /** How far the first body has to be drawn back for the gap that is needed, mm. */
 function drawBack(t: Tightest, heading: Heading): number | undefined {
+  const key = `${heading}${t.limit}`
+  const known = sought.get(t.pair) ?? new Map<string, number | undefined>()
+  sought.set(t.pair, known)
+  if (!known.has(key)) known.set(key, seek(t, heading))
+  return known.get(key)
+}
+
+const sought = new WeakMap<Pair, Map<string, number | undefined>>()
+
+function seek(t: Tightest, heading: Heading): number | undefined {
   const sign = heading === 'blade' ? -1 : 1
   const holds = (by: number) => {
     const { a, b, way } = t.pair

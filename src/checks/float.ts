@@ -1,6 +1,6 @@
 import type { Body } from '../body/body.ts'
 import { gapAt } from '../body/gap-at.ts'
-import { pairOf } from '../body/pair.ts'
+import { onePair } from '../body/one-pair.ts'
 import { add, known, most, type Quantity } from '../quantity/quantity.ts'
 import { seenIn, turnOf } from './frame.ts'
 import type { Unit, World } from './world.ts'
@@ -39,7 +39,7 @@ export function floatOf(world: World, unit: Unit): Quantity | undefined {
     bores
       .filter((b) => overlaps(body, b))
       .map((b) => {
-        const pair = pairOf(body, b)
+        const pair = onePair(body, b)
         return { worst: gapAt(pair, 'worst').lo, best: gapAt(pair, 'best').hi }
       }),
   )

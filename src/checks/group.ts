@@ -3,7 +3,8 @@ import type { Gap } from '../../geometry/solid/gap.ts'
 import type { Heading } from '../../geometry/solid/sweep.ts'
 import type { Body } from '../body/body.ts'
 import { gapAt, gapWith } from '../body/gap-at.ts'
-import { type Pair, pairOf } from '../body/pair.ts'
+import { onePair } from '../body/one-pair.ts'
+import type { Pair } from '../body/pair.ts'
 import { spreadsOf } from '../body/quantities.ts'
 import { roughGap } from '../body/rough.ts'
 import { type Contribution, contribution, type Margins } from '../quantity/margins.ts'
@@ -46,7 +47,7 @@ export function tightest(demands: readonly Demand[]): Tightest | undefined {
   const judged: Judged[] = []
   for (const { d, rough } of sorted) {
     if (rough > least + near || (judged.length >= enough && rough >= least)) continue
-    const pair = pairOf(d.a, d.b, d.way)
+    const pair = onePair(d.a, d.b, d.way)
     const worst = gapAt(pair, 'worst')
     const left = worst.lo - d.limit
     judged.push({ demand: d, pair, limit: d.limit, worst, left })
@@ -72,7 +73,7 @@ export function tightest(demands: readonly Demand[]): Tightest | undefined {
     nominal,
     worst,
     margins: ordered(margins),
-    contributions: contributionsOf(pair, nominal),
+    contributions: contributionsOf(pair),
     at: whereOf(nominal),
   }
 }
@@ -83,7 +84,7 @@ function nominalOf(sorted: readonly Rough[], seen: ReadonlySet<Demand>, among: n
   for (const { d, rough } of sorted) {
     if (rough >= least) break
     if (seen.has(d) || roughGap(d.a, d.b, d.way, 'nominal') - d.limit >= least) continue
-    least = Math.min(least, gapAt(pairOf(d.a, d.b, d.way), 'nominal').hi - d.limit)
+    least = Math.min(least, gapAt(onePair(d.a, d.b, d.way), 'nominal').hi - d.limit)
   }
   return least
 }
@@ -111,7 +112,16 @@ function ordered(m: Margins): Margins {
 }
 
 /** What each spread does to the gap of a pair on its own. */
-export function contributionsOf(pair: Pair, nominal: Gap): Contribution[] {
+export function contributionsOf(pair: Pair): readonly Contribution[] {
+  const known = contributed.get(pair) ?? eachAlone(pair)
+  contributed.set(pair, known)
+  return known
+}
+
+const contributed = new WeakMap<Pair, readonly Contribution[]>()
+
+function eachAlone(pair: Pair): Contribution[] {
+  const nominal = gapAt(pair, 'nominal')
   const base = (nominal.lo + nominal.hi) / 2
   return spreadsOf(pair.a, pair.b).flatMap((s): Contribution[] => {
     if (s.minus + s.plus === 0) return s.source === 'assumed' ? [contribution(s, 0, 0)] : []

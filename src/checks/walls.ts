@@ -31,7 +31,16 @@ interface Cut {
 }
 
 /** Every wall of a printed body thinner than 4 mm, as drawn. A wall through whose middle another cut goes is not there. */
-export function wallsOf(sled: Sled, body: PlanBody): Wall[] {
+export function wallsOf(sled: Sled, body: PlanBody): readonly Wall[] {
+  const walls = found.get(body) ?? allWalls(sled, body)
+  found.set(body, walls)
+  return walls
+}
+
+/** A planned body belongs to one sled. */
+const found = new WeakMap<PlanBody, readonly Wall[]>()
+
+function allWalls(sled: Sled, body: PlanBody): Wall[] {
   const cuts = body.items.flatMap((item): Cut[] => {
     const region = item.op === 'cut' && item.nest !== 'split' ? sectionOf(item.solid) : undefined
     return region ? [{ item, region, ...planSpan(item.solid) }] : []

@@ -1,5 +1,6 @@
 import { gapAt } from '../body/gap-at.ts'
-import { type Pair, pairOf } from '../body/pair.ts'
+import { onePair } from '../body/one-pair.ts'
+import type { Pair } from '../body/pair.ts'
 import { shift } from '../quantity/quantity.ts'
 import type { Insertion } from '../resolve/assembly.ts'
 import { type Finding, finding } from './finding.ts'
@@ -56,7 +57,7 @@ function judged(world: World, i: Insertion, moving: Moving): Finding[] {
   })
 }
 
-const paired = ({ a, b, way, limit }: Demand) => ({ pair: pairOf(a, b, way), limit })
+const paired = ({ a, b, way, limit }: Demand) => ({ pair: onePair(a, b, way), limit })
 
 /** What must keep its distance on the way, by the record it belongs to. */
 export function onTheWay(moving: Moving, limit: number): Map<string, Demand[]> {

@@ -1,9 +1,8 @@
 import type { Plan } from '../../geometry/plan/plan.ts'
 import type { Body } from '../body/body.ts'
 import type { Assembly, Sled, State } from '../resolve/assembly.ts'
-import { sledBodies } from '../sled/envelope.ts'
 import type { SledFault } from '../sled/job.ts'
-import { planSled } from '../sled/plan-sled.ts'
+import { planOnce } from '../sled/plan-once.ts'
 import type { Finding, NotChecked } from './finding.ts'
 
 /** What a check sees. Plans and outsides are made once and shared. */
@@ -39,12 +38,12 @@ export function worldOf(assembly: Assembly, state?: string): World {
 }
 
 function planned(assembly: Assembly): World {
-  const sleds = assembly.sleds.map((sled) => ({ sled, ...planSled(assembly, sled) }))
+  const sleds = assembly.sleds.map((sled) => ({ sled, ...planOnce(assembly, sled) }))
   return {
     assembly,
     plans: new Map(sleds.map((p) => [p.sled.id, p.plan])),
     faults: new Map(sleds.map((p) => [p.sled.id, p.faults])),
-    outsides: new Map(sleds.map((p) => [p.sled.id, [...sledBodies(p.sled, p.plan), ...p.hardware]])),
+    outsides: new Map(sleds.map((p) => [p.sled.id, p.outside])),
     states: assembly.states,
   }
 }

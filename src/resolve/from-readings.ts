@@ -1,8 +1,11 @@
+import { remember } from '../../geometry/remember.ts'
 import { parseLength } from '../entry/entry.ts'
+import type { Outcome } from '../problem/problem.ts'
 import type { FromReadings } from '../project/schema/quantity.ts'
 import { type LengthSize, lengthFromReadings } from '../rules/length.ts'
 import type { Reading, ReadingOptions } from '../rules/readings.ts'
 import { boreFromReadings, outsideFromReadings, type RoundSize } from '../rules/round.ts'
+import type { RoundOptions } from '../rules/round-station.ts'
 import type { Tool } from '../rules/tool.ts'
 import { type Context, limitOf, wrong } from './context.ts'
 import { type Ask, usualTool } from './dimension.ts'
@@ -15,16 +18,29 @@ export function combine(
   ask: Ask,
 ): RoundSize | LengthSize | undefined {
   const { as } = ask
-  if (as === 'bore' || (as === 'outside' && readings.length > 1)) {
-    const round = as === 'bore' ? boreFromReadings : outsideFromReadings
-    const found = round(readings, { ...options, ovalityAllowance: as === 'bore' ? limitOf(ctx, 'ovality') : 0 })
-    if (!found.ok) return void ctx.problems.push(...found.problems)
-    return found.value
-  }
-  const found = lengthFromReadings(readings, options)
+  const round = as === 'bore' || (as === 'outside' && readings.length > 1) ? as : undefined
+  const ovalityAllowance = as === 'bore' ? limitOf(ctx, 'ovality') : 0
+  const found = together({ readings, options: { ...options, ovalityAllowance }, round })
   if (!found.ok) return void ctx.problems.push(...found.problems)
   return found.value
 }
+
+interface Together {
+  readonly readings: readonly Reading[]
+  readonly options: RoundOptions
+  /** What of something round was read; a length where left out. */
+  readonly round: 'bore' | 'outside' | undefined
+}
+
+/** A change of one number leaves all other fields as they were read. */
+const together = remember(
+  500,
+  (a: Together) => JSON.stringify(a),
+  ({ readings, options, round }): Outcome<RoundSize | LengthSize> =>
+    round === undefined
+      ? lengthFromReadings(readings, options)
+      : (round === 'bore' ? boreFromReadings : outsideFromReadings)(readings, options),
+)
 
 /** The readings of one field taken together; undefined where one of them is wrong. */
 export function fromReadings(ctx: Context, input: FromReadings, ask: Ask): RoundSize | LengthSize | undefined {

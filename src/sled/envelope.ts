@@ -6,7 +6,7 @@ import { exact } from '../quantity/quantity.ts'
 import type { Sled } from '../resolve/assembly.ts'
 
 const slabs = remember(
-  8,
+  32,
   (items: readonly PlanItem[]) => JSON.stringify(items.map((x) => [x.op, x.id, x.solid])),
   slabsOf,
 )

@@ -4,9 +4,12 @@ import { most } from '../quantity/quantity.ts'
 import type { Assembly, Part, Sled } from '../resolve/assembly.ts'
 import type { ThresholdId } from '../resolve/thresholds.ts'
 
+/** What of a job the plan of a sled may depend on, besides the sled itself; nothing else can change it. */
+export type Around = Pick<Assembly, 'parts' | 'wires' | 'thresholds' | 'insertions' | 'intrusions'>
+
 /** What every piece of a sled's plan sees; faults gather what cannot be built as asked. */
 export interface SledJob {
-  readonly assembly: Assembly
+  readonly assembly: Around
   readonly sled: Sled
   /** Parts that go in with the sled. */
   readonly parts: readonly Part[]
@@ -27,7 +30,7 @@ export interface NestJob extends SledJob {
   readonly path: (field: string) => string
 }
 
-export function sledJob(assembly: Assembly, sled: Sled): SledJob {
+export function sledJob(assembly: Around, sled: Sled): SledJob {
   const parts = assembly.parts.filter((p) => p.sled === sled.id && p.goesIn === 'with-sled')
   return { assembly, sled, parts, faults: [] }
 }
@@ -53,7 +56,7 @@ export function tooShort(job: SledJob, path: string, z0: number, z1: number): bo
   return true
 }
 
-export const setting = (job: { readonly assembly: Assembly }, id: ThresholdId): number =>
+export const setting = (job: { readonly assembly: Around }, id: ThresholdId): number =>
   job.assembly.thresholds[id].value
 
 /** Length left over at each end of a closed nest, so that the part goes in at the print error's worst, mm. */

@@ -1,11 +1,11 @@
 import type { Plan, PlanBody, PlanItem } from '../../geometry/plan/plan.ts'
 import { planSpan } from '../../geometry/plan/plan.ts'
 import type { Body } from '../body/body.ts'
-import type { Assembly, Sled } from '../resolve/assembly.ts'
+import type { Sled } from '../resolve/assembly.ts'
 import { fullCage } from './constructions/full-cage.ts'
 import { openCradle } from './constructions/open-cradle.ts'
 import { bulkheadItems } from './features/bulkheads.ts'
-import { type SledFault, type SledJob, sledJob } from './job.ts'
+import { type Around, type SledFault, type SledJob, sledJob } from './job.ts'
 import { wireChannels } from './nests/wire-channel.ts'
 import { rare } from './rare.ts'
 
@@ -21,7 +21,7 @@ export interface SledPlan {
  * The plan of one sled: solids to add and to cut, each naming who asked for it. Same assembly, same plan. With faults
  * the plan is still there to be looked at, but no file may be made of it.
  */
-export function planSled(assembly: Assembly, sled: Sled): SledPlan {
+export function planSled(assembly: Around, sled: Sled): SledPlan {
   const job = sledJob(assembly, sled)
   const bare = bodiesOf(job)
   const nests = uniqueCuts(bare)

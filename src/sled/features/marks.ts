@@ -167,6 +167,9 @@ function bar(t0: number, z0: number, t1: number, z1: number, width: number): rea
   ]
 }
 
+/** Where across a text its ground is looked at, in half widths; the middle first, which is often missing. */
+const probes = [0, -1, 1, -0.5, 0.5]
+
 /** Plain outside kept around a text, mm. */
 const plain = 1
 
@@ -181,16 +184,21 @@ interface PlainAsk {
 
 /** A clock angle at which the outside is whole over the text's length and width; undefined where there is none. */
 const plainSide = remember(
-  16,
+  64,
   (a: PlainAsk) => JSON.stringify([a.near.map((x) => [x.op, x.stage, x.solid]), a.z0, a.z1, a.halfWidth, a.R, a.deep]),
   ({ near, z0, z1, halfWidth, R, deep }: PlainAsk): number | undefined => {
     const beside = slabsOf(near, true).filter((s) => s.z1 > z0 - 1 && s.z0 < z1 + 1)
+    if (beside.length === 0) return undefined
     const half = (Math.asin(Math.min(1, (halfWidth + plain) / R)) * 180) / Math.PI
+    const whole = (radius: number, theta: number): boolean => {
+      const p = polar(radius, theta)
+      return beside.every((s) => s.region.contains(p))
+    }
     for (let k = 0; k < 72; k++) {
       // From the back (θ = 180) outwards to both sides.
       const theta = (180 + (k % 2 === 0 ? 1 : -1) * Math.ceil(k / 2) * 5 + 360) % 360
-      const probes = [-1, -0.5, 0, 0.5, 1].flatMap((s) => [R - 0.05, R - deep].map((r) => polar(r, theta + s * half)))
-      if (beside.length > 0 && beside.every((s) => probes.every((p) => s.region.contains(p)))) return theta
+      const plainAt = (s: number) => whole(R - 0.05, theta + s * half) && whole(R - deep, theta + s * half)
+      if (probes.every(plainAt)) return theta
     }
     return undefined
   },

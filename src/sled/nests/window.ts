@@ -1,9 +1,9 @@
 import { type PlanItem, planSpan } from '../../../geometry/plan/plan.ts'
 import type { Body } from '../../body/body.ts'
 import { least, most, type Quantity } from '../../quantity/quantity.ts'
-import type { Assembly, Sled } from '../../resolve/assembly.ts'
+import type { Sled } from '../../resolve/assembly.ts'
 import { dimension } from '../dimensions.ts'
-import { beyond, cannot, drawnAt, outerRadius, type SledJob, tooShort } from '../job.ts'
+import { type Around, beyond, cannot, drawnAt, outerRadius, type SledJob, tooShort } from '../job.ts'
 
 type WindowInput = NonNullable<Sled['input']['windows']>[number]
 
@@ -50,7 +50,7 @@ interface Target {
   readonly before: boolean
 }
 
-function item(assembly: Assembly, sled: Sled, w: WindowInput, t: Target | undefined): PlanItem {
+function item(assembly: Around, sled: Sled, w: WindowInput, t: Target | undefined): PlanItem {
   const path = (field: string) => `sleds/${sled.id}/windows/${w.id}/${field}`
   const gapSource = assembly.thresholds['fitted-gap'].source
   const own = assembly.thresholds['fitted-gap'].value + most(sled.print.error)
@@ -94,7 +94,7 @@ function item(assembly: Assembly, sled: Sled, w: WindowInput, t: Target | undefi
 }
 
 function spanOf(
-  assembly: Assembly,
+  assembly: Around,
   sled: Sled,
   w: WindowInput,
   t: Target | undefined,
@@ -114,7 +114,7 @@ function spanOf(
   }
 }
 
-function target(assembly: Assembly, ref: string): Target | undefined {
+function target(assembly: Around, ref: string): Target | undefined {
   const intrusion = assembly.intrusions.find((i) => i.body.id === ref)
   const part = assembly.parts.find((p) => p.id === ref)
   const body = intrusion?.body ?? part?.bodies[0]

@@ -1,11 +1,11 @@
 import type { Dimension, PlanItem } from '../../../geometry/plan/plan.ts'
 import { type Point, polar } from '../../../geometry/region/point.ts'
 import { most } from '../../quantity/quantity.ts'
-import type { Assembly, Sled } from '../../resolve/assembly.ts'
+import type { Sled } from '../../resolve/assembly.ts'
 import { along, type Way, wayFor } from '../channel-way.ts'
 import { contentRegions } from '../contents.ts'
 import { derived, dimension } from '../dimensions.ts'
-import { beyond, drawnAt, nestJob, type SledJob, tooShort } from '../job.ts'
+import { type Around, beyond, drawnAt, nestJob, type SledJob, tooShort } from '../job.ts'
 import { ownEnd } from './end-cup.ts'
 
 type ChannelInput = NonNullable<Sled['input']['channels']>[number]
@@ -43,7 +43,7 @@ export function wireChannels(job: SledJob, cuts: readonly PlanItem[], standing: 
 }
 
 /** Diameter for all bundles of this sled in one channel, as drawn. */
-export function widthNeeded(assembly: Assembly, sled: Sled): number {
+export function widthNeeded(assembly: Around, sled: Sled): number {
   const own = assembly.wires.filter((w) => w.sled === sled.id).map((w) => most(w.diameter))
   if (own.length === 0) return 0
   const sorted = own.sort((a, b) => b - a)

@@ -1,0 +1,42 @@
+import type { Body } from '../body/body.ts'
+import { equal } from '../quantity/equal.ts'
+import type { Sled } from '../resolve/assembly.ts'
+import { sledBodies } from './envelope.ts'
+import type { Around } from './job.ts'
+import { planSled, type SledPlan } from './plan-sled.ts'
+
+/** A planned sled and its outside as bodies for the checks, its hardware with it. */
+export interface Planned extends SledPlan {
+  readonly outside: readonly Body[]
+}
+
+interface Made {
+  readonly around: Around
+  readonly sled: Sled
+  readonly planned: Planned
+}
+
+/** So many are kept: a few sleds, before and after a change or two. */
+const most = 12
+let kept: readonly Made[] = []
+
+/**
+ * The plan of a sled, made once for all answers in which neither the sled nor anything its plan may depend on has
+ * changed: the same objects, so that what was found out about them holds too.
+ */
+export function planOnce(assembly: Around, sled: Sled): Planned {
+  const around = aroundOf(assembly)
+  const known = kept.find((k) => equal(k.sled, sled) && equal(k.around, around))
+  const made = known ?? { around, sled, planned: planned(around, sled) }
+  kept = [made, ...kept.filter((k) => k !== made)].slice(0, most)
+  return made.planned
+}
+
+function aroundOf({ parts, wires, thresholds, insertions, intrusions }: Around): Around {
+  return { parts, wires, thresholds, insertions, intrusions }
+}
+
+function planned(around: Around, sled: Sled): Planned {
+  const plan = planSled(around, sled)
+  return { ...plan, outside: [...sledBodies(sled, plan.plan), ...plan.hardware] }
+}
