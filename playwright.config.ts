@@ -22,13 +22,18 @@ export default defineConfig({
   expect: { timeout: 20_000, toHaveScreenshot: { maxDiffPixelRatio: 0.01 } },
   use: {
     baseURL: address,
-    trace: 'retain-on-failure',
+    // A trace of every test costs as much as some tests; `npx playwright test --trace on` makes them where one is wanted.
+    screenshot: 'only-on-failure',
+    // Each test is a first visit, at which the whole page is fetched once more to be kept: only where that is looked at.
+    serviceWorkers: 'block',
     launchOptions: {
       ...(executablePath === undefined ? {} : { executablePath }),
       // Software drawing gives the same picture on every run; the rest keeps the browser from calling home.
       args: [
         '--no-sandbox',
         '--use-angle=swiftshader',
+        // Solids are drawn by the software's WebGL; the page itself is put together without that detour, at half the cost.
+        '--disable-gpu-compositing',
         '--disable-quic',
         '--no-first-run',
         '--disable-background-networking',

@@ -1,6 +1,8 @@
 import { gzipSync } from 'node:zlib'
 import { expect, open, test } from './page.ts'
 
+test.use({ serviceWorkers: 'allow' })
+
 /** JavaScript that a visitor waits for before the first solid, packed: page and worker together, bytes. */
 const budget = 180_000
 

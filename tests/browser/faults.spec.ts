@@ -7,7 +7,8 @@ test('a page that has failed offers the job first', async ({ page }) => {
   await page.addInitScript(() => {
     const told = Reflect.get(Date.prototype, 'toLocaleTimeString')
     Date.prototype.toLocaleTimeString = function (...args: Parameters<Date['toLocaleTimeString']>) {
-      if (Object.hasOwn(globalThis, 'faulty')) throw new Error('the clock fell off the wall')
+      const name = document.querySelector<HTMLInputElement>('input.head-name')?.value
+      if (Object.hasOwn(globalThis, 'faulty') && name === 'Mole lantern') throw new Error('the clock fell off the wall')
       return Reflect.apply(told, this, args)
     }
   })

@@ -1,5 +1,7 @@
 import { expect, type Page, test } from '@playwright/test'
 
+test.use({ serviceWorkers: 'allow' })
+
 /** The page has drawn something into its root: an empty shell is not a page. */
 async function expectDrawn(page: Page) {
   await expect(page).toHaveTitle(/Sledwright/)
