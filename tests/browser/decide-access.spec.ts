@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
 import { expect, test, typed } from './page.ts'
+import { standing, step } from './table.ts'
 
 /** What axe has against the page, one line a fault. */
 async function faults(page: Page): Promise<string[]> {
@@ -11,8 +12,8 @@ async function faults(page: Page): Promise<string[]> {
 /** A demo on the table at one of its steps. */
 async function atStep(page: Page, name: 'Sled' | 'Print'): Promise<void> {
   await page.goto('./#demo/ferry-lantern')
-  await expect(page.locator('.standing')).toContainText('clear', { ignoreCase: true })
-  await page.getByRole('navigation', { name: 'Steps of the job' }).getByRole('button', { name, exact: true }).click()
+  await expect(standing(page)).toContainText('clear', { ignoreCase: true })
+  await step(page, name).click()
 }
 
 for (const theme of ['light', 'dark'] as const)

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
 import { expect as sure, test, typed } from './page.ts'
+import { standing, step } from './table.ts'
 
 /** A whole job is judged, built and drawn here, perhaps by a busy machine. */
 test.describe.configure({ timeout: 180_000 })
@@ -11,10 +12,6 @@ async function openDemo(page: Page, name: string, verdict: string): Promise<void
   await page.goto(`./#demo/${name}`)
   await expect(standing(page)).toContainText(verdict, { ignoreCase: true })
 }
-
-const standing = (page: Page) => page.locator('.standing')
-const step = (page: Page, name: string) =>
-  page.getByRole('navigation', { name: 'Steps of the job' }).getByRole('button', { name, exact: true })
 
 test('a fix is one click, says what it changed, and is taken back by one more', async ({ page }) => {
   await openDemo(page, 'weir-lantern', 'clash')

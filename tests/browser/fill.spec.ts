@@ -1,11 +1,10 @@
 import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
 import { expect, test } from './page.ts'
+import { field, standing } from './table.ts'
 
 const partsOf = (page: Page) => page.locator('.fill-part .fill-name')
 const row = (page: Page, id: string) => page.locator(`[id="parts/${id}"]`)
-const field = (page: Page, path: string) => page.locator(`[id="${path}"]`)
-const standing = (page: Page) => page.locator('.standing')
 
 async function fill(page: Page, job: string): Promise<void> {
   await page.goto(`./#${job}`)

@@ -1,9 +1,8 @@
 import type { Page } from '@playwright/test'
 import { expect, test } from './page.ts'
+import { saved, undo } from './table.ts'
 
 const name = (page: Page) => page.getByRole('textbox', { name: 'Name of the job' })
-const saved = (page: Page) => page.locator('.saved-note')
-const undo = (page: Page) => page.getByRole('button', { name: 'Undo', exact: true })
 
 /** A new job on the table, kept under its address. */
 async function newJob(page: Page): Promise<string> {

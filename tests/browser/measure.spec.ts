@@ -2,16 +2,15 @@ import { readFile } from 'node:fs/promises'
 import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
 import { expect, test } from './page.ts'
+import { field, standing } from './table.ts'
 
-/** A field by the path it stands for. */
-const field = (page: Page, path: string) => page.locator(`[id="${path}"]`)
 const line = (page: Page, section: string) => page.locator(`[id="sections/${section}"] .section-line`)
 const sheet = (page: Page) => page.getByRole('dialog')
 
 async function openDemo(page: Page): Promise<void> {
   await page.goto('./#demo/pier-lantern')
   await expect(page.getByRole('heading', { name: 'Sections, from the rear' })).toBeVisible()
-  await expect(page.locator('.standing')).toContainText('clear')
+  await expect(standing(page)).toContainText('clear')
 }
 
 /** The sheet of readings of the demo's main bore. */
@@ -176,7 +175,7 @@ test('a value nobody measured says so, and takes the green away', async ({ page 
   await expect(sheet(page)).toContainText('nobody measured it')
   await page.keyboard.press('Escape')
   await expect(page.getByRole('button', { name: 'Readings of Bore ⌀: assumed' })).toBeVisible()
-  await expect(page.locator('.standing')).toContainText('unsure')
+  await expect(standing(page)).toContainText('unsure')
 })
 
 test('what others name is taken out with them, or kept', async ({ page }) => {

@@ -2,10 +2,10 @@ import { type AcrossForm, acrossAs, acrossForm, acrossForms, throughWall } from 
 import { placeWords } from '../../../project/place-words.ts'
 import type { BodyInput } from '../../../project/schema/part.ts'
 import { ChoiceField } from '../../fields/choice-field.tsx'
+import { PickField } from '../../fields/pick-field.tsx'
 import { useSaid } from '../../fields/use-said.ts'
 import { SizeField } from '../../readings/size-field.tsx'
 import { useProject } from '../../work/work-context.ts'
-import { PickField } from '../measure/name-field.tsx'
 import { acrossWords } from './kind-words.ts'
 import type { PartInHand } from './use-part.ts'
 

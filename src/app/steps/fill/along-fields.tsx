@@ -1,10 +1,10 @@
 import { type End, endHeight, heightAlone, heightFrom, measuredFrom, placedFace } from '../../../job/place-forms.ts'
 import { placeWords } from '../../../project/place-words.ts'
 import { ChoiceField } from '../../fields/choice-field.tsx'
+import { PickField } from '../../fields/pick-field.tsx'
 import { useSaid } from '../../fields/use-said.ts'
 import { SizeField } from '../../readings/size-field.tsx'
 import { useProject } from '../../work/work-context.ts'
-import { PickField } from '../measure/name-field.tsx'
 import { endWords } from './kind-words.ts'
 import { type PartInHand, usePlaces } from './use-part.ts'
 

@@ -1,11 +1,12 @@
 import { useState } from 'react'
 import { cornersText, parseCorners } from '../../../entry/corners.ts'
 import type { BodyInput, ComponentInput } from '../../../project/schema/part.ts'
+import { PickField } from '../../fields/pick-field.tsx'
 import { TypedField } from '../../fields/typed-field.tsx'
 import { useSaid } from '../../fields/use-said.ts'
+import { WordsField } from '../../fields/words-field.tsx'
 import { SizeField } from '../../readings/size-field.tsx'
 import { useSetValue } from '../../work/work-context.ts'
-import { PickField, WordsField } from '../measure/name-field.tsx'
 import type { PartInHand } from './use-part.ts'
 
 type Outline = Extract<BodyInput, { shape: 'outline' }>

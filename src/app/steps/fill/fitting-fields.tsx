@@ -1,8 +1,9 @@
 import { throughWall } from '../../../job/place-forms.ts'
 import { placeWords } from '../../../project/place-words.ts'
+import { PickField } from '../../fields/pick-field.tsx'
+import { TickField } from '../../fields/tick-field.tsx'
 import { SizeField } from '../../readings/size-field.tsx'
 import { useProject, useSetValue, useWork } from '../../work/work-context.ts'
-import { PickField, TickField } from '../measure/name-field.tsx'
 import type { PartInHand } from './use-part.ts'
 
 const fits = [

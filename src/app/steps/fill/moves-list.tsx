@@ -2,9 +2,9 @@ import { freshId } from '../../../project/path.ts'
 import { placeWords } from '../../../project/place-words.ts'
 import type { InsertionInput } from '../../../project/schema/sled.ts'
 import { ChoiceField } from '../../fields/choice-field.tsx'
+import { PickField } from '../../fields/pick-field.tsx'
 import { useSaid } from '../../fields/use-said.ts'
 import { useProject, useSetValue, useWork } from '../../work/work-context.ts'
-import { PickField } from '../measure/name-field.tsx'
 import { RecordList } from './record-list.tsx'
 
 /** The moves by which all of it gets into the hilt, in their order. */

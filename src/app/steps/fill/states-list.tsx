@@ -1,8 +1,8 @@
 import { freshId, withValue } from '../../../project/path.ts'
 import { placeWords } from '../../../project/place-words.ts'
 import type { StateInput } from '../../../project/schema/project.ts'
+import { WordsField } from '../../fields/words-field.tsx'
 import { useProject, useSetValue, useWork } from '../../work/work-context.ts'
-import { WordsField } from '../measure/name-field.tsx'
 import { RecordList } from './record-list.tsx'
 
 /** The moments of the hilt's life, and what is not there in each. */

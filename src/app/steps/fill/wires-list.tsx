@@ -3,11 +3,12 @@ import { freshId } from '../../../project/path.ts'
 import { placeWords } from '../../../project/place-words.ts'
 import type { WireInput } from '../../../project/schema/project.ts'
 import { ChoiceField } from '../../fields/choice-field.tsx'
+import { PickField } from '../../fields/pick-field.tsx'
 import { useSaid } from '../../fields/use-said.ts'
+import { WordsField } from '../../fields/words-field.tsx'
 import { SizeField } from '../../readings/size-field.tsx'
 import { useChoices } from '../../readings/use-choices.ts'
 import { useProject, useSetValue, useWork } from '../../work/work-context.ts'
-import { PickField, WordsField } from '../measure/name-field.tsx'
 import { RecordList } from './record-list.tsx'
 
 const most = 20

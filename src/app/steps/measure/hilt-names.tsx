@@ -1,5 +1,5 @@
+import { WordsField } from '../../fields/words-field.tsx'
 import { useProject } from '../../work/work-context.ts'
-import { WordsField } from './name-field.tsx'
 
 /** What the hilt is called; a parcel may hold two. */
 export function HiltNames() {

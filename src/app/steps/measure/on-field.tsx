@@ -2,8 +2,8 @@ import { isRelative } from '../../../project/forms.ts'
 import { valueAt, withValue } from '../../../project/path.ts'
 import { placeWords } from '../../../project/place-words.ts'
 import type { ZPlaceInput } from '../../../project/schema/place.ts'
+import { PickField } from '../../fields/pick-field.tsx'
 import { useProject, useWork } from '../../work/work-context.ts'
-import { PickField } from './name-field.tsx'
 
 interface OnFieldProps {
   readonly path: string

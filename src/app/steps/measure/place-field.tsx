@@ -4,9 +4,9 @@ import { placeWords } from '../../../project/place-words.ts'
 import type { ZPlaceInput } from '../../../project/schema/place.ts'
 import type { Project } from '../../../project/schema/project.ts'
 import { ChoiceField } from '../../fields/choice-field.tsx'
+import { PickField } from '../../fields/pick-field.tsx'
 import { SizeField } from '../../readings/size-field.tsx'
 import { useProject, useSetValue } from '../../work/work-context.ts'
-import { PickField } from './name-field.tsx'
 
 const ends = [
   { value: 'rear', label: 'rear end' },

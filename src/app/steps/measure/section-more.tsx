@@ -1,8 +1,8 @@
 import { plausible } from '../../../entry/plausible.ts'
 import type { SectionInput } from '../../../project/schema/hilt.ts'
+import { PickField } from '../../fields/pick-field.tsx'
 import { SizeField } from '../../readings/size-field.tsx'
 import { useProject, useSetValue } from '../../work/work-context.ts'
-import { PickField } from './name-field.tsx'
 import { PlaceField } from './place-field.tsx'
 import { StatesField } from './states-field.tsx'
 
