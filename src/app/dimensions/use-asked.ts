@@ -1,12 +1,13 @@
 import { useEffect, useState } from 'react'
 import type { Outcome } from '../../problem/problem.ts'
 import type { Project } from '../../project/schema/project.ts'
-import type { Far, Reply } from '../../worker/desk.ts'
+import type { Far } from '../../worker/desk.ts'
 import type { WorkCalls } from '../../worker/work-calls.ts'
+import { askedAgain } from '../work/asked-again.ts'
 import { useProject, useWork } from '../work/work-context.ts'
 
 /** As long as a check may take, ms; each try may take twice as long as the one before. */
-const patience = [8000, 16_000, 32_000]
+const patiences = [8000, 16_000, 32_000]
 
 /**
  * What the worker says of the job as it stands, asked anew at every change of it. The last good answer stays while
@@ -22,15 +23,11 @@ export function useAsked<T>(
   const [found, setFound] = useState<T>()
   useEffect(() => {
     let wanted = true
-    const ask = async () => {
-      for (const ms of patience) {
-        const reply: Reply<Outcome<T>> = await desk.ask(lane, ms, (calls) => call(calls, project))
-        if (!wanted) return
-        if (reply.kind === 'done' && reply.value.ok) setFound(reply.value.value)
-        if (reply.kind !== 'stuck') return
-      }
-    }
-    void ask()
+    void askedAgain(
+      (patience) => desk.ask(lane, patience, (calls) => call(calls, project)),
+      patiences,
+      () => wanted,
+    ).then((reply) => reply?.kind === 'done' && reply.value.ok && setFound(reply.value.value))
     return () => {
       wanted = false
     }

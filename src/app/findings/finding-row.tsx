@@ -10,10 +10,12 @@ export interface FindingRowProps {
   readonly open: boolean
   readonly onToggle: () => void
   readonly actions: FindingActions
+  /** Whether what might help is still being tried. */
+  readonly trying: boolean
 }
 
 /** One finding: a line to compare by, and opened, all that a doubter wants to know. */
-export function FindingRow({ finding, scale, open, onToggle, actions }: FindingRowProps) {
+export function FindingRow({ finding, scale, open, onToggle, actions, trying }: FindingRowProps) {
   const body = `finding-${finding.id.replace(/[^\w-]/g, '-')}`
   // A way in says so in its title.
   const state = finding.state === 'every state' || finding.check === 'way-in' ? undefined : finding.state
@@ -35,13 +37,15 @@ export function FindingRow({ finding, scale, open, onToggle, actions }: FindingR
         </button>
       </h3>
       <div id={body} className="finding-body" hidden={!open}>
-        {open && <Details finding={finding} actions={actions} />}
+        {open && <Details finding={finding} actions={actions} trying={trying && fails(finding)} />}
       </div>
     </li>
   )
 }
 
-function Details({ finding, actions }: Pick<FindingRowProps, 'finding' | 'actions'>) {
+const fails = (f: Finding): boolean => f.status === 'clash' || f.status === 'unsure'
+
+function Details({ finding, actions, trying }: Pick<FindingRowProps, 'finding' | 'actions' | 'trying'>) {
   const { margin, unit, at } = finding
   return (
     <dl>
@@ -51,7 +55,7 @@ function Details({ finding, actions }: Pick<FindingRowProps, 'finding' | 'action
           {signed(margin.worst)} worst, {signed(margin.nominal)} nominal, {signed(margin.best)} best {unit}
         </span>
       </Row>
-      {finding.fix.length > 0 && (
+      {(finding.fix.length > 0 || trying) && (
         <Row name="What helps">
           <ul>
             {finding.fix.map((fix) => (
@@ -59,6 +63,11 @@ function Details({ finding, actions }: Pick<FindingRowProps, 'finding' | 'action
                 <FixLine fix={fix} actions={actions} />
               </li>
             ))}
+            {trying && (
+              <li className="soft" data-trying>
+                Numbers that might help are being tried …
+              </li>
+            )}
           </ul>
         </Row>
       )}

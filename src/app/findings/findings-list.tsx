@@ -5,6 +5,7 @@ import { VerdictMark } from '../verdict/verdict-mark.tsx'
 import { FindingRow } from './finding-row.tsx'
 import type { FindingActions } from './fix-line.tsx'
 import { marginScale } from './margin-bar.tsx'
+import { nothingChecked } from './nothing-checked.ts'
 
 export interface FindingsListProps {
   /** Tightest first. */
@@ -15,6 +16,8 @@ export interface FindingsListProps {
   readonly selected: string | undefined
   readonly onSelect: (id: string | undefined) => void
   readonly actions: FindingActions
+  /** Whether what might help is still being tried. */
+  readonly trying: boolean
   /** What stands in the head beside the title. */
   readonly tools?: ReactNode
 }
@@ -26,23 +29,30 @@ const roomy = (f: Finding): boolean => f.status === 'clear' && f.unit === 'mm' &
 
 /** All findings, tightest first, on one scale; what could not be checked; what was taken for granted. */
 export function FindingsList(props: FindingsListProps) {
-  const { findings, notChecked, assumptions, selected, onSelect, actions, tools } = props
+  const { findings, notChecked, assumptions, selected, onSelect, actions, trying, tools } = props
   const [all, setAll] = useState(false)
+  const empty = nothingChecked(props)
   const shown = findings.filter((f, i) => all || f.id === selected || i < least || !roomy(f))
   const lengths = marginScale(findings.filter((f) => f.unit === 'mm'))
   return (
     <section className="findings" aria-labelledby="findings-title">
       <div className="panel-head">
         <h2 id="findings-title">Findings</h2>
-        <p className="small soft">
-          {findings.length} checked{notChecked.length > 0 && `, ${notChecked.length} not`}; the tightest first
-        </p>
+        {!empty && (
+          <p className="small soft">
+            {findings.length} checked{notChecked.length > 0 && `, ${notChecked.length} not`}, tightest first
+          </p>
+        )}
         {tools && <div className="panel-tool">{tools}</div>}
       </div>
-      <p className="finding-columns small soft" aria-hidden="true">
-        <span>left, mm</span>
-        <span>worst to best</span>
-      </p>
+      {empty ? (
+        <p className="small soft">Nothing to check yet: nothing lies in the hilt.</p>
+      ) : (
+        <p className="finding-columns small soft" aria-hidden="true">
+          <span>left, mm</span>
+          <span>worst to best</span>
+        </p>
+      )}
       <ul>
         {notChecked.map((n) => (
           <NotCheckedRow key={n.id} notChecked={n} actions={actions} />
@@ -55,6 +65,7 @@ export function FindingsList(props: FindingsListProps) {
             open={f.id === selected}
             onToggle={() => onSelect(f.id === selected ? undefined : f.id)}
             actions={actions}
+            trying={trying}
           />
         ))}
       </ul>

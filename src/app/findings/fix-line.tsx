@@ -15,6 +15,7 @@ export function FixLine({ fix, actions }: { readonly fix: Fix; readonly actions:
   const apply = actions.apply(fix)
   const field = apply ? undefined : actions.goTo(fix.path)
   const text = fix.text.replace(fix.path.replaceAll('/', ' › '), actions.placeName(fix.path))
+  const named = field !== undefined && text.includes(field.label)
   return (
     <>
       {text}{' '}
@@ -24,15 +25,13 @@ export function FixLine({ fix, actions }: { readonly fix: Fix; readonly actions:
         </button>
       )}
       {field && (
-        <button type="button" className="button button-plain" onClick={field.go}>
-          Go to{' '}
-          {text.includes(field.label) ? (
-            <>
-              field<span className="unseen">: {field.label}</span>
-            </>
-          ) : (
-            field.label
-          )}
+        <button
+          type="button"
+          className="button button-plain"
+          aria-label={named ? `Go to field: ${field.label}` : undefined}
+          onClick={field.go}
+        >
+          Go to {named ? 'field' : field.label}
         </button>
       )}
     </>

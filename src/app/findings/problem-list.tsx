@@ -4,7 +4,7 @@ import type { FindingActions } from './fix-line.tsx'
 
 export interface ProblemListProps {
   readonly title: string
-  readonly tone: 'fault' | 'question'
+  readonly tone: 'fault' | 'question' | 'wanted'
   readonly problems: readonly Problem[]
   readonly actions: FindingActions
 }
@@ -20,7 +20,7 @@ export function ProblemList({ title, tone, problems, actions }: ProblemListProps
           const field = actions.goTo(p.path)
           return (
             <li key={`${p.code} ${p.path} ${p.got}`}>
-              <b>{capital(actions.placeName(p.path))}</b>: {gotWords(p)} {p.hint}{' '}
+              <b>{capital(actions.placeName(p.path))}</b>: {tone === 'wanted' ? '' : gotWords(p)} {p.hint}{' '}
               {field && (
                 <button type="button" className="button button-plain" onClick={field.go}>
                   Go to field

@@ -128,6 +128,7 @@ export function Answer(props: AnswerProps) {
             selected={selected?.id}
             onSelect={select}
             actions={actions}
+            trying={quick.trying}
           />
           <div className="side-views">
             <section aria-labelledby="cross-title">

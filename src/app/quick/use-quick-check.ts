@@ -20,6 +20,8 @@ export interface QuickCheck {
   /** The last answer there was: still on the sheet while newer numbers are not complete, and marked as old then. */
   readonly report: QuickReport | undefined
   readonly drawings: Drawings | undefined
+  /** Whether what might help is still being tried. */
+  readonly trying: boolean
   readonly retry: () => void
 }
 
@@ -39,6 +41,8 @@ export function useQuickCheck(desk: Desk<WorkCalls>, reading: Reading, look: Loo
   const [report, setReport] = useState<QuickReport>()
   const [drawings, setDrawings] = useState<Drawings>()
   const [tries, setTries] = useState(0)
+  /** The numbers for which it is being tried what helps. */
+  const [trying, setTrying] = useState<string>()
   const newest = useRef(look)
   useEffect(() => {
     newest.current = look
@@ -57,11 +61,14 @@ export function useQuickCheck(desk: Desk<WorkCalls>, reading: Reading, look: Loo
         if (check.kind !== 'answered') return
         setReport(check.report)
         setDrawings(check.report)
+        setTrying(undefined)
         if (check.report.findings.every((f) => f.status === 'clear' || f.status === 'advice')) return
+        setTrying(key)
         void desk
           .ask('mend', patience, (bench) => bench.mend(asked))
           .then((mended) => {
             const fixes = wanted && mended.kind === 'done' ? mended.value : undefined
+            if (wanted && mended.kind !== 'overtaken') setTrying(undefined)
             if (!fixes) return
             const report = { ...check.report, findings: withFixes(check.report.findings, fixes) }
             setAnswered({ key, check: { ...check, report } })
@@ -100,7 +107,13 @@ export function useQuickCheck(desk: Desk<WorkCalls>, reading: Reading, look: Loo
     if (reading.kind === 'lacking') return { kind: 'lacking', lacks: reading.lacks }
     return answered && answered.key === key ? answered.check : { kind: 'working' }
   }, [reading, answered, key])
-  return { check, report, drawings, retry: () => setTries((n) => n + 1) }
+  return {
+    check,
+    report,
+    drawings,
+    trying: trying !== undefined && trying === key,
+    retry: () => setTries((n) => n + 1),
+  }
 }
 
 function checkOf(reply: Reply<Awaited<ReturnType<Bench['check']>>>): Check | undefined {

@@ -1,24 +1,10 @@
 import { useEffect, useState } from 'react'
-import type { Outcome } from '../../problem/problem.ts'
-import type { Reply } from '../../worker/desk.ts'
 import type { JobCross, JobStrips } from '../../worker/job-bench.ts'
+import { askedAgain } from '../work/asked-again.ts'
 import { useProject, useView, useWork } from '../work/work-context.ts'
 
-/** Longer than any drawing takes, ms. */
-const patience = 20_000
-
-/** A worker that is ended takes drawings with it that were not to blame: they are asked for anew, so many times. */
-const attempts = 3
-
-/** What was drawn; undefined where there is nothing to draw, something newer is wanted, or no attempt came through. */
-async function untilDrawn<T>(ask: () => Promise<Reply<Outcome<T>>>, wanted: () => boolean): Promise<T | undefined> {
-  for (let tried = 0; tried < attempts && wanted(); tried += 1) {
-    const reply = await ask()
-    if (reply.kind === 'overtaken') return undefined
-    if (reply.kind === 'done') return reply.value.ok ? reply.value.value : undefined
-  }
-  return undefined
-}
+/** Longer than any drawing takes, ms; each try. */
+const patiences = [20_000, 20_000, 20_000]
 
 /** Gap strip and map follow the verdict: they are asked for when it has come, and the latest counts. */
 export function useStrips(): JobStrips | undefined {
@@ -30,8 +16,11 @@ export function useStrips(): JobStrips | undefined {
     if (!report) return
     let wanted = true
     const project = job.get()
-    const ask = () => desk.ask('strips', patience, (calls) => calls.strips(project, state))
-    void untilDrawn(ask, () => wanted).then((drawn) => wanted && drawn && setStrips(drawn))
+    void askedAgain(
+      (patience) => desk.ask('strips', patience, (calls) => calls.strips(project, state)),
+      patiences,
+      () => wanted,
+    ).then((reply) => reply?.kind === 'done' && reply.value.ok && setStrips(reply.value.value))
     return () => {
       wanted = false
     }
@@ -50,8 +39,11 @@ export function useCross(z: number): JobCross | undefined {
   useEffect(() => {
     if (!known) return
     let wanted = true
-    const ask = () => desk.ask('cross', patience, (calls) => calls.cross(project, z, state))
-    void untilDrawn(ask, () => wanted).then((drawn) => wanted && drawn && setCross(drawn))
+    void askedAgain(
+      (patience) => desk.ask('cross', patience, (calls) => calls.cross(project, z, state)),
+      patiences,
+      () => wanted,
+    ).then((reply) => reply?.kind === 'done' && reply.value.ok && setCross(reply.value.value))
     return () => {
       wanted = false
     }

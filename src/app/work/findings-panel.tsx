@@ -23,7 +23,11 @@ export function FindingsPanel() {
       <AppliedNote applied={applied} onUndo={undo} />
       <div aria-live="polite">
         {trouble && <p className="problems problems-fault">{trouble}</p>}
-        <ProblemList title="No verdict: correct these first" tone="fault" problems={problems} actions={actions} />
+        {problems.every((p) => p.code === 'missing') ? (
+          <ProblemList title="Still wanted" tone="wanted" problems={problems} actions={actions} />
+        ) : (
+          <ProblemList title="No verdict: correct these first" tone="fault" problems={problems} actions={actions} />
+        )}
       </div>
       <ProblemList
         title="Is this meant so?"
@@ -43,6 +47,7 @@ export function FindingsPanel() {
             view.setState({ finding: id ?? null, ...(at && { cursor: { z: at.z, theta: at.theta } }) })
           }}
           actions={actions}
+          trying={judged.trying}
           tools={
             <>
               <StateChooser />

@@ -1,3 +1,4 @@
+import { nothingChecked } from '../findings/nothing-checked.ts'
 import { signed } from '../sheet/numbers.ts'
 import { statusWords, VerdictMark } from '../verdict/verdict-mark.tsx'
 import { useWork } from './work-context.ts'
@@ -17,6 +18,12 @@ export function Standing() {
       </div>
     )
   const known = report && stand !== 'wrong'
+  if (known && nothingChecked(report))
+    return (
+      <p className="standing" aria-live="polite" data-stand={stand}>
+        <b>Nothing to check yet</b>
+      </p>
+    )
   return (
     <p className={known ? `standing standing-${report.verdict}` : 'standing'} aria-live="polite" data-stand={stand}>
       {known ? (

@@ -6,6 +6,7 @@ import type { Desk, Reply } from '../../worker/desk.ts'
 import type { JobLook, JobReport, JobViews } from '../../worker/job-bench.ts'
 import type { WorkCalls } from '../../worker/work-calls.ts'
 import { withFixes } from '../findings/with-fixes.ts'
+import { askedAgain } from './asked-again.ts'
 import type { JobStore } from './job-store.ts'
 import type { View, ViewStore } from './view-store.ts'
 
@@ -19,13 +20,26 @@ export interface Judged {
   readonly problems: readonly Problem[]
   /** Why there was no answer at all. */
   readonly trouble: string | undefined
+  /** Whether what might help is still being tried. */
+  readonly trying: boolean
 }
 
 const fails = (f: Finding): boolean => f.status === 'clash' || f.status === 'unsure'
 
 /** No check is worth waiting for longer, ms; a usual one takes some 10, the first on a busy machine far more. */
 const patience = 20_000
-const nothing: Judged = { stand: 'working', report: undefined, views: undefined, problems: [], trouble: undefined }
+/** All fixes take longer than a check on a busy machine: a second try has twice the time, ms. */
+const fixPatiences = [patience, 2 * patience]
+/** The drawings alone are quick; what is lost is lost with a worker that another request ended, ms. */
+const lookPatiences = [patience, patience, patience]
+const nothing: Judged = {
+  stand: 'working',
+  report: undefined,
+  views: undefined,
+  problems: [],
+  trouble: undefined,
+  trying: false,
+}
 
 /** Asks the worker at every change of the job, and for the drawings alone where only the eye has moved. */
 export function useJudged(
@@ -45,23 +59,28 @@ export function useJudged(
         .ask('judge', patience, (calls) => calls.judge(project, look.current))
         .then((reply) => {
           if (!wanted || project !== job.get()) return
-          setJudged((before) => after(before, reply))
-          if (reply.kind === 'done' && reply.value.ok && reply.value.value.findings.some(fails)) mend(project)
+          const mending = reply.kind === 'done' && reply.value.ok && reply.value.value.findings.some(fails)
+          setJudged((before) => ({ ...after(before, reply), trying: mending }))
+          if (mending) mend(project)
         })
     }
     /** Which numbers help is tried after the verdict is out. */
     const mend = (project: Project) => {
-      void desk
-        .ask('fixes', patience, (calls) => calls.fixes(project))
-        .then((reply) => {
-          const fixes = reply.kind === 'done' ? reply.value : undefined
-          if (!fixes || !wanted || project !== job.get()) return
-          setJudged((before) =>
-            before.report
-              ? { ...before, report: { ...before.report, findings: withFixes(before.report.findings, fixes) } }
-              : before,
-          )
-        })
+      const current = () => wanted && project === job.get()
+      void askedAgain((ms) => desk.ask('fixes', ms, (calls) => calls.fixes(project)), fixPatiences, current).then(
+        (reply) => {
+          // Where the job has changed, or is judged anew, whoever comes after says what is being tried.
+          if (!reply || reply.kind === 'overtaken') return
+          // Another request had the worker judge another job meanwhile.
+          if (reply.kind === 'done' && !reply.value) return mend(project)
+          const fixes = (reply.kind === 'done' ? reply.value : undefined) ?? {}
+          setJudged(({ report, ...before }) => ({
+            ...before,
+            trying: false,
+            report: report && { ...report, findings: withFixes(report.findings, fixes) },
+          }))
+        },
+      )
     }
     judge()
     const stop = job.subscribe(judge)
@@ -78,13 +97,14 @@ export function useJudged(
       if (same(next, look.current)) return
       look.current = next
       const project = job.get()
-      void desk
-        .ask('look', patience, (calls) => calls.look(project, next))
-        .then((reply) => {
-          if (!wanted || reply.kind !== 'done' || !reply.value.ok || project !== job.get()) return
+      const current = () => wanted && project === job.get() && look.current === next
+      void askedAgain((ms) => desk.ask('look', ms, (calls) => calls.look(project, next)), lookPatiences, current).then(
+        (reply) => {
+          if (reply?.kind !== 'done' || !reply.value.ok) return
           const views = reply.value.value
           setJudged((before) => ({ ...before, views }))
-        })
+        },
+      )
     })
     return () => {
       wanted = false
@@ -111,6 +131,6 @@ function after(before: Judged, reply: Reply<Outcome<JobReport>>): Judged {
     return { ...before, stand: 'stopped', trouble: `The check could not be made (${reply.message}).` }
   const { value } = reply
   return value.ok
-    ? { stand: 'answered', report: value.value, views: value.value.views, problems: [], trouble: undefined }
+    ? { ...nothing, stand: 'answered', report: value.value, views: value.value.views }
     : { ...before, stand: 'wrong', problems: value.problems, trouble: undefined }
 }
