@@ -35,7 +35,6 @@ export const SectionStrip = memo(function SectionStrip({ view, layout, dimension
         <Contents parts={view.intrusions} frame={frame} />
         <Contents parts={inWall} frame={frame} />
         <path className="line-axis" d={`M${frame.x(view.z0) - 6} ${frame.y(0)}H${frame.x(view.z1) + 6}`} />
-        <PartNames parts={[...view.contents, ...view.intrusions]} frame={frame} />
         <path
           className="lit-outline"
           d={[...view.contents, ...view.intrusions]
@@ -43,6 +42,7 @@ export const SectionStrip = memo(function SectionStrip({ view, layout, dimension
             .flatMap(outlines(layout))
             .join('')}
         />
+        <PartNames parts={[...view.contents, ...view.intrusions]} frame={frame} />
         {dimensions && <ChainDimensions view={view} layout={layout} />}
       </g>
     </g>

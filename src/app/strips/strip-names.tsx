@@ -33,16 +33,22 @@ export function StripNames({
   )
 }
 
+/** From too little room to open ground, as on the map. */
+const shades = [0, 1, 2, 3, 4, 5].map((i) => `room-${i}`)
+const keyWidth = 13
+
 /** What the shades of the map stand for. */
 function RoomKey({ y }: { readonly y: number }) {
-  const steps = ['0.15', '0.3', '0.5', '1', '2']
   return (
     <g className="room-key">
-      {steps.map((s, i) => (
-        <rect key={s} className={`room-${i}`} x={8 + 9 * i} y={y} width="9" height="9" />
+      {shades.map((shade, i) => (
+        <rect key={shade} className={shade} x={8 + keyWidth * i} y={y} width={keyWidth} height="9" />
       ))}
       <text className="strip-more" x={8} y={y + 22}>
-        shade: tight
+        tight
+      </text>
+      <text className="strip-more" x={8 + keyWidth * shades.length} y={y + 22} textAnchor="end">
+        wide
       </text>
     </g>
   )

@@ -78,7 +78,7 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
               {strips ? (
                 <>
                   <GapStrip view={strips.gap} layout={layout} />
-                  <UnrolledStrip view={strips.unrolled} layout={layout} lit={ids} />
+                  <UnrolledStrip view={strips.unrolled} layout={layout} whole={whole} lit={ids} />
                 </>
               ) : (
                 <StripsToCome layout={layout} />

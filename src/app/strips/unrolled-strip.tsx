@@ -3,22 +3,25 @@ import type { UnrolledRing, UnrolledView } from '../../papers/unrolled.ts'
 import type { UnrolledMark } from '../../papers/unrolled-marks.ts'
 import { round } from '../drawing/frame.ts'
 import { fixed } from '../sheet/numbers.ts'
-import type { StripLayout } from './strip-frame.ts'
+import type { Range, StripLayout } from './strip-frame.ts'
 
 export interface UnrolledStripProps {
   readonly view: UnrolledView
   readonly layout: StripLayout
+  /** What the section above shows: metal that is broken off there has no map. */
+  readonly whole: Range
   /** References whose mark is lit. */
   readonly lit: readonly string[]
 }
 
 /** The hilt unrolled, seen from outside: the darker, the less room; lines of equal room; what is in and on the wall. */
-export const UnrolledStrip = memo(function UnrolledStrip({ view, layout, lit }: UnrolledStripProps) {
+export const UnrolledStrip = memo(function UnrolledStrip({ view, layout, whole, lit }: UnrolledStripProps) {
   const clip = useId()
   const { frame, unrolled, left, width } = layout
   const y = (theta: number): number => round(unrolled.y + (theta / 360) * unrolled.height)
   const x = (z: number): number => round(frame.x(z))
-  const [x0, x1] = [Math.max(left, frame.x(view.z0)), Math.min(width - 16, frame.x(view.z1))]
+  const x0 = Math.max(left, frame.x(Math.max(view.z0, whole.z0)))
+  const x1 = Math.min(width - 16, frame.x(Math.min(view.z1, whole.z1)))
   const path = (rings: readonly UnrolledRing[]): string =>
     rings.map((r) => `${r.map(([z, t], i) => `${i === 0 ? 'M' : 'L'}${x(z)} ${y(t)}`).join('')}Z`).join('')
   return (

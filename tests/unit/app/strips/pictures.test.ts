@@ -40,7 +40,22 @@ describe('the pictures of the strips', () => {
   })
 
   it('unrolled map', async () => {
-    const strip = createElement(UnrolledStrip, { view: unrolledView(assembly), layout, lit: ['parts/switch'] })
+    const map = unrolledView(assembly)
+    const strip = createElement(UnrolledStrip, { view: map, layout, whole: map, lit: ['parts/switch'] })
     await expect(picture(strip)).toMatchFileSnapshot('pictures/ferry-unrolled.svg')
+  })
+
+  it('the map ends where the section above it is broken off', () => {
+    const unrolled = unrolledView(assembly)
+    const edge = (whole: { readonly z0: number; readonly z1: number }) => {
+      const strip = createElement(UnrolledStrip, { view: unrolled, layout, whole, lit: [] })
+      const rect = /class="unrolled-edge" x="([\d.]+)" y="[\d.]+" width="([\d.]+)"/.exec(picture(strip))
+      return { x: Number(rect?.[1]), width: Number(rect?.[2]) }
+    }
+    const { frame } = layout
+    expect(edge({ z0: 40, z1: 200 })).toEqual({ x: frame.x(40), width: frame.x(200) - frame.x(40) })
+    const whole = edge(unrolled)
+    expect(whole.x).toBe(layout.left)
+    expect(whole.x + whole.width).toBeCloseTo(frame.x(unrolled.z1), 6)
   })
 })
