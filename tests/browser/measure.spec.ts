@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises'
 import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
 import { expect, test } from './page.ts'
-import { field, standing } from './table.ts'
+import { field, standing, step, typeSections } from './table.ts'
 
 const line = (page: Page, section: string) => page.locator(`[id="sections/${section}"] .section-line`)
 const sheet = (page: Page) => page.getByRole('dialog')
@@ -80,6 +80,25 @@ test('a hilt of five sections with a thread and a pin, typed by keyboard alone',
   await page.keyboard.press('Escape')
   await page.getByRole('button', { name: 'Undo' }).click()
   await expect(field(page, 'features/pin/shape/reach')).toHaveValue('')
+})
+
+test('what sticks in goes onto the open section; an empty hilt has no verdict; the end leads on to Fill', async ({
+  page,
+}) => {
+  await page.goto('./#new')
+  await expect(page.getByRole('region', { name: 'Still wanted' })).toContainText('Length of the body')
+  await typeSections(page, [
+    { id: 'body', length: '120', outside: '38', bore: '30' },
+    { id: 'section', length: '60', outside: '36', bore: '26' },
+  ])
+  await expect(standing(page)).toHaveText('Nothing to check yet')
+  await expect(page.getByText('Nothing to check yet: nothing lies in the hilt.')).toBeVisible()
+  await line(page, 'body').click()
+  await page.getByRole('button', { name: 'Add what sticks in' }).click()
+  await expect(field(page, 'features/pin/on')).toHaveValue('sections/body')
+  await page.getByRole('button', { name: 'Go on to Fill' }).click()
+  await expect(page.getByRole('heading', { name: 'Fill', exact: true })).toBeFocused()
+  await expect(step(page, 'Fill')).toHaveAttribute('aria-current', 'step')
 })
 
 test('entries stay as typed, say what they came to and how they are known, and are questioned at once', async ({

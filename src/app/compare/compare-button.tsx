@@ -1,6 +1,5 @@
-import { lazy, Suspense, useState } from 'react'
-
-const CompareDialog = lazy(() => import('./compare-dialog.tsx'))
+import { useState } from 'react'
+import { Comparing } from './comparing.tsx'
 
 /** Opens the comparison of the job with another. */
 export function CompareButton() {
@@ -8,13 +7,9 @@ export function CompareButton() {
   return (
     <>
       <button type="button" className="button" onClick={() => setOpen(true)}>
-        Compare with …
+        Compare …
       </button>
-      {open && (
-        <Suspense>
-          <CompareDialog onClose={() => setOpen(false)} />
-        </Suspense>
-      )}
+      {open && <Comparing onClose={() => setOpen(false)} />}
     </>
   )
 }

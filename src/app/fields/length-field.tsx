@@ -4,6 +4,7 @@ import type { Plausible } from '../../entry/plausible.ts'
 import { suspectSize } from '../../entry/suspicion.ts'
 import type { Size } from '../../papers/sizes.ts'
 import type { Problem } from '../../problem/problem.ts'
+import { stretch } from '../sheet/numbers.ts'
 import { TypedField, type TypedFieldProps } from './typed-field.tsx'
 
 export interface LengthFieldProps extends Omit<TypedFieldProps, 'fault' | 'question' | 'echo' | 'label'> {
@@ -38,9 +39,9 @@ export function LengthField({ usual, fault, question, size, narrow, text, ...res
 
 /** `33.06–33.34 mm`, or before the program has answered what the text alone says. */
 function echoOf(entry: Entry, size: Size | undefined, unit: string): string | undefined {
-  if (size) return `${short(size.low)}–${short(size.high)}${unit}`
+  if (size) return `${stretch(short(size.low), short(size.high))}${unit}`
   if (entry.plus !== undefined || entry.minus !== undefined)
-    return `${short(entry.value - (entry.minus ?? 0))}–${short(entry.value + (entry.plus ?? 0))}${unit}`
+    return `${stretch(short(entry.value - (entry.minus ?? 0)), short(entry.value + (entry.plus ?? 0)))}${unit}`
   return entry.unit === 'mm' ? undefined : `${short(entry.value)}${unit}`
 }
 

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react'
+import { Comparing } from '../compare/comparing.tsx'
 import type { Theme } from '../theme/theme.ts'
 import { useWork } from '../work/work-context.ts'
 import { useKeeping } from './keeping-context.ts'
@@ -17,6 +18,7 @@ export function JobMenu({ theme, onTheme }: { readonly theme: Theme; readonly on
   const menu = useRef<HTMLDetailsElement>(null)
   const [said, setSaid] = useState<string>()
   const [link, setLink] = useState(false)
+  const [comparing, setComparing] = useState(false)
   useLightDismiss(menu)
   const save = async (another: boolean) => setSaid(savedWords(await saveJob(job.get(), keeper.id, another)))
   useSaveKey(() => void save(false))
@@ -61,6 +63,9 @@ export function JobMenu({ theme, onTheme }: { readonly theme: Theme; readonly on
           <li>
             <Deed text="Copy a link to this job …" onDeed={does(() => setLink(true))} />
           </li>
+          <li>
+            <Deed text="Compare with another job …" onDeed={does(() => setComparing(true))} />
+          </li>
           <li className="menu-rule">
             <Deed
               text={theme === 'dark' ? 'Light look' : 'Dark look'}
@@ -72,6 +77,7 @@ export function JobMenu({ theme, onTheme }: { readonly theme: Theme; readonly on
       <p className={said === undefined ? 'unseen' : 'menu-said small'} aria-live="polite">
         {said}
       </p>
+      {comparing && <Comparing onClose={() => setComparing(false)} />}
       {link && <LinkDialog onClose={() => setLink(false)} />}
       <OpenTrouble />
     </>

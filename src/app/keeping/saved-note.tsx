@@ -13,7 +13,7 @@ export function SavedNote() {
 }
 
 const words = {
-  untouched: 'kept as a job of yours once you change it',
+  untouched: 'a demo; yours once you change it',
   waiting: 'not saved yet',
   failed: 'not saved',
   elsewhere: 'not saved',

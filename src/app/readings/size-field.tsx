@@ -9,6 +9,7 @@ import { readingsOf, retyped, textOf } from '../../project/typed-size.ts'
 import { LengthField } from '../fields/length-field.tsx'
 import { FieldNote, TypedField } from '../fields/typed-field.tsx'
 import { useSaid } from '../fields/use-said.ts'
+import { stretch } from '../sheet/numbers.ts'
 import { useProject, useSetValue, useWork } from '../work/work-context.ts'
 import { ReadingsSheet } from './readings-sheet.tsx'
 
@@ -118,7 +119,7 @@ function SeveralReadings(
         {size ? size.nominal.toFixed(2) : `${count} readings`}
       </button>
       <FieldNote id={`${id}-note`} fault={fault?.hint} question={question?.hint}>
-        {size && `${size.low.toFixed(2)}–${size.high.toFixed(2)}${narrow ? '' : ' mm'}`}
+        {size && `${stretch(size.low.toFixed(2), size.high.toFixed(2))}${narrow ? '' : ' mm'}`}
       </FieldNote>
     </div>
   )

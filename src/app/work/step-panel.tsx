@@ -1,6 +1,8 @@
 import { lazy, Suspense } from 'react'
+import { flushSync } from 'react-dom'
 import { stepWords } from './step-words.ts'
-import type { StepName } from './view-store.ts'
+import { type StepName, steps } from './view-store.ts'
+import { useWork } from './work-context.ts'
 
 /** Each step's fields come when the step is first entered. */
 const panels = {
@@ -10,16 +12,32 @@ const panels = {
   print: lazy(() => import('../steps/print/print-step.tsx')),
 } as const
 
-/** What is done in the step at hand. */
+/** What is done in the step at hand, and at its end the way to the next. */
 export function StepPanel({ step }: { readonly step: StepName }) {
+  const { view } = useWork()
   const Panel = panels[step]
+  const next = steps[steps.indexOf(step) + 1]
+  const goOn = (to: StepName) => {
+    flushSync(() => view.setState({ step: to }))
+    // The step begins at its title, for the eye and for who tabs on.
+    document.getElementById('step-title')?.focus()
+  }
   return (
     <section className="work-step" aria-labelledby="step-title">
-      <h2 id="step-title">{stepWords[step]}</h2>
+      <h2 id="step-title" tabIndex={-1}>
+        {stepWords[step]}
+      </h2>
       <Suspense fallback={<p className="small soft">Fetching the fields …</p>}>
         <div data-step={step}>
           <Panel />
         </div>
+        {next && (
+          <p className="step-on">
+            <button type="button" className="button" onClick={() => goOn(next)}>
+              Go on to {stepWords[next]}
+            </button>
+          </p>
+        )}
       </Suspense>
     </section>
   )

@@ -118,10 +118,10 @@ function Tools({ hand, onRemoved, onDuplicated }: PartDetailsProps) {
         Duplicate<span className="unseen"> {name}</span>
       </button>
       <button type="button" className="button fill-button" disabled={i <= 0} onClick={() => move(-1)}>
-        Up<span className="unseen">: {name} in the list</span>
+        Up<span className="unseen"> in the list: {name}</span>
       </button>
       <button type="button" className="button fill-button" disabled={i >= parts.length - 1} onClick={() => move(1)}>
-        Down<span className="unseen">: {name} in the list</span>
+        Down<span className="unseen"> in the list: {name}</span>
       </button>
       <RemovePart hand={hand} onRemoved={onRemoved} />
     </div>

@@ -48,7 +48,7 @@ export function RecordList({ list, title, none, add, ordered = false, line, chil
                       }
                     >
                       {by < 0 ? 'Earlier' : 'Later'}
-                      <span className="unseen">: {r.name ?? r.id}</span>
+                      <span className="unseen"> in the list: {r.name ?? r.id}</span>
                     </button>
                   ))}
                 <button

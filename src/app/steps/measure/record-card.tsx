@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react'
 import { flushSync } from 'react-dom'
+import type { Problem } from '../../../problem/problem.ts'
 import { withValue } from '../../../project/path.ts'
 import { placeWords } from '../../../project/place-words.ts'
 import { referrersOf } from '../../../project/referrers.ts'
@@ -29,11 +30,7 @@ export function RecordCard({ path, line, group, name, tools, children }: RecordC
     <details className="card" name={group} id={path}>
       <summary>
         {line}
-        {(fault ?? question) && (
-          <span className={`card-mark ${fault ? 'field-fault' : 'field-question'}`}>
-            {fault ? (fault.code === 'missing' ? 'not all typed yet' : 'to mend') : 'asked about'}
-          </span>
-        )}
+        {(fault ?? question) && <span className={`card-mark ${markOf(fault).look}`}>{markOf(fault).words}</span>}
       </summary>
       <div className="card-body">
         <OwnFault path={path} />
@@ -45,6 +42,14 @@ export function RecordCard({ path, line, group, name, tools, children }: RecordC
       </div>
     </details>
   )
+}
+
+/** What was not typed yet is no fault. */
+function markOf(fault: Problem | undefined): { readonly look: string; readonly words: string } {
+  if (!fault) return { look: 'field-question', words: 'asked about' }
+  return fault.code === 'missing'
+    ? { look: 'soft', words: 'not all typed yet' }
+    : { look: 'field-fault', words: 'to mend' }
 }
 
 /** What is wrong with a whole record or list, where no single field is to blame. */

@@ -6,7 +6,7 @@ import { useEditAndGo } from './record-card.tsx'
 
 export interface Adding {
   readonly words: string
-  /** The record as it starts, on the last section. */
+  /** The record as it starts, on a section. */
   readonly make: (project: Project, section: string) => { readonly id: string }
   /** The field to begin with, from the record. */
   readonly first: string
@@ -20,13 +20,19 @@ export interface RecordGroupProps {
   readonly children: ReactNode
 }
 
+/** The section whose card lies open, else the last: what one measures next is in it. */
+function sectionInHand({ sections }: Project): Project['sections'][number] | undefined {
+  const open = document.querySelector('details[name="sections"][open]')?.id
+  return sections.find((s) => `sections/${s.id}` === open) ?? sections.at(-1)
+}
+
 /** A list of records under its title, with what can be added to it. */
 export function RecordGroup({ list, title, adding, caution, children }: RecordGroupProps) {
   const { job } = useWork()
   const go = useEditAndGo()
   const add = ({ make, first }: Adding) => {
     const project = job.get()
-    const section = project.sections.at(-1)
+    const section = sectionInHand(project)
     if (!section) return
     const record = make(project, section.id)
     go((p) => withRecord(p, list, record), `${list}/${record.id}/${first}`)

@@ -1,12 +1,11 @@
 import type { SledDimension } from '../../../papers/sled-dimension.ts'
 import type { FeatureKind } from '../../../papers/sled-words.ts'
 import { withValue } from '../../../project/path.ts'
-import { placeWords } from '../../../project/place-words.ts'
 import type { SledInput } from '../../../project/schema/sled.ts'
 import { PathRow } from '../../dimensions/path-row.tsx'
-import { capital } from '../../sheet/numbers.ts'
 import { useProject, useWork } from '../../work/work-context.ts'
 import { FeatureChoices } from './feature-choices.tsx'
+import { featureTitle } from './feature-title.ts'
 import { PlaceRow } from './place-row.tsx'
 import { Dimensions } from './sled-numbers.tsx'
 
@@ -23,6 +22,7 @@ export interface FeatureBoxProps {
 export function FeatureBox({ sled, kind, record, name, list }: FeatureBoxProps) {
   const { job } = useWork()
   const project = useProject((p) => p)
+  const title = featureTitle(project, kind, record)
   const base = `sleds/${sled.id}/${kind.list}/${name}`
   const own = list.filter((d) => d.path.startsWith(`${base}/`))
   const asked = kind.fields.map((f) => ({ ...f, path: `${base}/${f.field}` }))
@@ -30,8 +30,8 @@ export function FeatureBox({ sled, kind, record, name, list }: FeatureBoxProps) 
   return (
     <details className="box" id={base}>
       <summary>
-        <b>{capital(title(placeWords(project, base), sled.name ?? sled.id))}</b>{' '}
-        <span className="soft">{kind.what}</span>
+        <b>{title.what}</b> {title.called !== undefined && <span className="soft">({title.called})</span>}
+        <span className="box-what small soft">{kind.what}</span>
       </summary>
       <FeatureChoices base={base} list={kind.list} record={record} />
       <div className="dim-rows">
@@ -59,6 +59,3 @@ export function FeatureBox({ sled, kind, record, name, list }: FeatureBoxProps) 
     </details>
   )
 }
-
-/** The sled is named above it already. */
-const title = (words: string, sled: string): string => words.replace(`, ${sled}`, '')
