@@ -57,7 +57,7 @@ test('undo and redo by key, a word a step; a field with a text of its own keeps 
 
 test('a demo is a job of one’s own from the first change on, and stays a demo', async ({ page }) => {
   await page.goto('./#demo/pier-lantern')
-  await expect(saved(page)).toHaveText('a demo; yours once you change it')
+  await expect(saved(page)).toHaveText('kept once you change it')
   const original = await name(page).inputValue()
   await rename(page, 'After the pier')
   await expect(page).toHaveURL(/#job\//)
@@ -188,7 +188,7 @@ test.describe('links', () => {
     const stranger = await (await browser.newContext()).newPage()
     await stranger.goto(link)
     await expect(name(stranger)).toHaveValue('Sent lantern')
-    await expect(saved(stranger)).toHaveText('a demo; yours once you change it')
+    await expect(saved(stranger)).toHaveText('kept once you change it')
   })
 
   for (const [what, data] of [

@@ -13,7 +13,7 @@ export function SavedNote() {
 }
 
 const words = {
-  untouched: 'a demo; yours once you change it',
+  untouched: 'kept once you change it',
   waiting: 'not saved yet',
   failed: 'not saved',
   elsewhere: 'not saved',

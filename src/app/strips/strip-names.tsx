@@ -35,7 +35,7 @@ export function StripNames({
 
 /** From too little room to open ground, as on the map. */
 const shades = [0, 1, 2, 3, 4, 5].map((i) => `room-${i}`)
-const keyWidth = 13
+const keyWidth = 10
 
 /** What the shades of the map stand for. */
 function RoomKey({ y }: { readonly y: number }) {
