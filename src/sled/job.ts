@@ -42,11 +42,14 @@ export function nestJob(job: SledJob, part: Part): NestJob {
 
 /** A dimension nothing can be built from: the parameter, the value got, and the nearest that works; `lack` is how far it is off. */
 export function cannot(job: SledJob, path: string, got: string, limit: string, hint: string, lack: number): void {
-  const found = problem('does-not-fit', path, got, limit, hint)
+  const found = problem('does-not-fit', path, inHundredths(got), inHundredths(limit), inHundredths(hint))
   // Two pieces of one sled that ask the same say it once.
-  if (job.faults.some(({ problem: o }) => o.path === path && o.got === found.got && o.limit === limit)) return
+  if (job.faults.some(({ problem: o }) => o.path === path && o.got === found.got && o.limit === found.limit)) return
   job.faults.push({ problem: found, lack: Math.abs(lack) })
 }
+
+/** Nobody measures finer: 82.9, not what a sum of such numbers is to a computer. */
+const inHundredths = (text: string): string => text.replace(/\d+\.\d{3,}/g, (n) => String(Number(Number(n).toFixed(2))))
 
 /** Two heights that leave less than 1 mm between them, or stand the wrong way round. */
 export function tooShort(job: SledJob, path: string, z0: number, z1: number): boolean {

@@ -1,10 +1,8 @@
-import { slabsOf } from '../../../geometry/plan/cross-section.ts'
 import { type Dimension, type PlanBody, type PlanItem, planSpan } from '../../../geometry/plan/plan.ts'
-import { polar } from '../../../geometry/region/point.ts'
-import { signedDistance } from '../../../geometry/region/signed-distance.ts'
-import { remember } from '../../../geometry/remember.ts'
 import { dimension } from '../dimensions.ts'
 import { beyond, cannot, drawnAt, outerRadius, type SledJob } from '../job.ts'
+import { cutsOff, type Dovetail } from './dovetail.ts'
+import { pinPlaces } from './pin-places.ts'
 
 /** Pins 3 × 5 with 0.2 around (0.2 to 0.3: from memory); a dovetail 4 high; common practice, no source. */
 const usual = { pin: 3, length: 5, gap: 0.2, dovetail: 4 }
@@ -29,7 +27,10 @@ interface Cut {
 export function splitBodies(job: SledJob, whole: PlanBody): PlanBody[] {
   const cuts = cutsOf(job)
   if (cuts.length === 0) return [whole]
-  for (const [i, c] of cuts.entries()) tooLong(job, c, cuts[i + 1]?.z ?? job.sled.ends.blade.nominal)
+  for (const [i, c] of cuts.entries()) {
+    const next = cuts[i + 1]?.z ?? job.sled.ends.blade.nominal
+    if (!tooLong(job, c, next)) cutOff(job, whole, c, cuts[i - 1]?.z ?? job.sled.ends.rear.nominal, next)
+  }
   const [rear, blade] = [job.sled.ends.rear.nominal - 2 * beyond, job.sled.ends.blade.nominal + 2 * beyond]
   const edges = [rear, ...cuts.map((c) => c.z), blade]
   return edges.slice(1).map((z1, i): PlanBody => {
@@ -70,7 +71,7 @@ function cutsOf(job: SledJob): Cut[] {
         cannot(
           job,
           path('z'),
-          `z ${z}, through ${through.name}`,
+          `z ${z.toFixed(2)}, through ${through.name}`,
           'a height that leaves every contact whole',
           `The nearest is z ${nearestOutside(z, through.ends.rear.nominal - 1, through.ends.blade.nominal + 1).toFixed(1)}.`,
           Math.abs(nearestOutside(z, through.ends.rear.nominal - 1, through.ends.blade.nominal + 1) - z),
@@ -79,7 +80,7 @@ function cutsOf(job: SledJob): Cut[] {
         cannot(
           job,
           path('z'),
-          `z ${z}`,
+          `z ${z.toFixed(2)}`,
           `z ${(sled.ends.rear.nominal + 2).toFixed(1)} to ${(sled.ends.blade.nominal - 2).toFixed(1)}, inside the sled`,
           'Each piece needs some length.',
           2,
@@ -128,11 +129,11 @@ function badJoint(job: SledJob, { joint, diameter, foot, head, gap, length }: Cu
   above(head, widest, `at most ${widest.toFixed(2)} mm, with a wall on both sides`)
 }
 
-/** A tongue or pin that is longer than the piece it goes into. */
-function tooLong(job: SledJob, c: Cut, next: number): void {
-  if (c.joint === 'plain') return
+/** Whether a tongue or pin is longer than the piece it goes into. */
+function tooLong(job: SledJob, c: Cut, next: number): boolean {
+  if (c.joint === 'plain') return false
   const most = next - c.z - c.gap.value - job.sled.print.leastWall
-  if (c.length.value <= most + 0.001) return
+  if (c.length.value <= most + 0.001) return false
   cannot(
     job,
     c.length.path,
@@ -141,7 +142,53 @@ function tooLong(job: SledJob, c: Cut, next: number): void {
     most >= 1 ? `The nearest that works is ${most.toFixed(2)}.` : 'Move the split: the piece is too short for a joint.',
     c.length.value - most,
   )
+  return true
 }
+
+/** A dovetail that goes through a wall and leaves a piece of it that hangs on nothing: a shorter one, or another height. */
+function cutOff(job: SledJob, whole: PlanBody, c: Cut, last: number, next: number): void {
+  const own = `sleds/${job.sled.id}/splits/${c.id}/`
+  if (c.joint !== 'dovetail' || job.faults.some((f) => f.problem.path.startsWith(own))) return
+  const d = dovetailOf(job, c)
+  const { leastWall } = job.sled.print
+  const sound = (other: Partial<Dovetail>) => !cutsOff({ d: { ...d, ...other }, items: whole.items })
+  if (sound({})) return
+  // What is offered leaves a wall beyond the dovetail.
+  const walled = (o: Dovetail) => sound(o) && sound({ ...o, length: o.length + leastWall })
+  const shorter = range(Math.ceil(10 * (d.length - 1))).map((i) => Number((d.length - (i + 1) / 10).toFixed(2)))
+  const length = shorter.find((n) => n >= 1 && walled({ ...d, length: n }))
+  if (length !== undefined) {
+    const limit = `at most ${length.toFixed(2)} mm at z ${d.z.toFixed(2)}, or it cuts off part of the wall before a nest`
+    const hint = `The nearest that works is ${length.toFixed(2)}.`
+    cannot(job, c.length.path, `${d.length} mm`, limit, hint, d.length - length)
+    return
+  }
+  const room = d.length + d.gap + leastWall
+  const heights = range(20).flatMap((i) => [d.z + (i + 1) / 2, d.z - (i + 1) / 2])
+  const z = heights.find(
+    (h) => h > last + 2 && h + room < next && walled({ ...d, z: h, R: outerRadius(job.sled, h, h) }),
+  )
+  cannot(
+    job,
+    `${own}z`,
+    `z ${d.z.toFixed(2)}, with a dovetail of ${d.length} mm`,
+    'a height where the dovetail cuts off no part of the wall before a nest',
+    z === undefined ? 'Use pins or a plain split.' : `The nearest is z ${z.toFixed(2)}; or use pins or a plain split.`,
+    z === undefined ? d.length : z - d.z,
+  )
+}
+
+const range = (n: number): number[] => Array.from({ length: Math.max(0, n) }, (_, i) => i)
+
+const dovetailOf = (job: SledJob, { z, length, foot, head, theta, gap }: Cut): Dovetail => ({
+  z,
+  length: length.value,
+  foot: foot.value / 2,
+  head: head.value / 2,
+  theta: theta.value,
+  gap: gap.value,
+  R: outerRadius(job.sled, z, z),
+})
 
 const nearestOutside = (z: number, lo: number, hi: number): number => (z - lo < hi - z ? lo : hi)
 
@@ -243,55 +290,3 @@ function trim(job: SledJob, c: Cut, R: number): PlanItem {
     },
   }
 }
-
-/** Two places, far from each other, where a pin with a wall about it fits into the material on both sides of the plane. */
-function pinPlaces(job: SledJob, whole: PlanBody, c: Cut): { x: number; y: number }[] {
-  const need = c.diameter.value / 2 + c.gap.value + job.sled.print.leastWall
-  const [z0, z1] = [c.z - c.length.value, c.z + c.length.value + c.gap.value]
-  const near = whole.items.filter(({ solid }) => planSpan(solid).z1 > z0 && planSpan(solid).z0 < z1)
-  const found = freePlaces({ near, z0, z1, need, R: outerRadius(job.sled, z0, z1) })
-  const [first, second] = found
-  if (!first || !second || far(second, first) < 4 * need) {
-    cannot(
-      job,
-      c.diameter.path,
-      `pins of ${c.diameter.value} mm at z ${c.z}`,
-      'two places with a wall about them',
-      'Use thinner pins, another height, or a dovetail.',
-      need,
-    )
-    return []
-  }
-  return [first, second]
-}
-
-interface PinAsk {
-  readonly near: readonly PlanItem[]
-  readonly z0: number
-  readonly z1: number
-  readonly need: number
-  readonly R: number
-}
-
-/** The deepest place in the material beside the plane, and the one farthest from it that is deep enough. */
-const freePlaces = remember(
-  8,
-  (a: PinAsk) => JSON.stringify([a.near.map((x) => [x.op, x.stage, x.solid]), a.z0, a.z1, a.need, a.R]),
-  ({ near, z0, z1, need, R }: PinAsk): { x: number; y: number }[] => {
-    const depth = slabsOf(near, true)
-      .filter((s) => s.z1 > z0 && s.z0 < z1)
-      .map((s) => signedDistance(s.region))
-    const free: { x: number; y: number; d: number }[] = []
-    for (let r = need; r <= R - need; r += 1)
-      for (let theta = 0; theta < 360; theta += 10) {
-        const { x, y } = polar(r, theta)
-        const d = Math.min(...depth.map((f) => -f(x, y)))
-        if (d >= need) free.push({ x, y, d })
-      }
-    const [first] = [...free].sort((a, b) => b.d - a.d)
-    const second = first && [...free].sort((a, b) => far(b, first) - far(a, first))[0]
-    return first && second ? [first, second] : []
-  },
-)
-
-const far = (a: { x: number; y: number }, b: { x: number; y: number }): number => Math.hypot(a.x - b.x, a.y - b.y)

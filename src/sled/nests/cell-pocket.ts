@@ -1,13 +1,19 @@
 import type { PlanItem } from '../../../geometry/plan/plan.ts'
 import type { Point } from '../../../geometry/region/point.ts'
+import { most } from '../../quantity/quantity.ts'
 import { dimension } from '../dimensions.ts'
-import { beyond, cannot, drawnAt, innerRadius, type NestJob, outerRadius } from '../job.ts'
+import { beyond, cannot, drawnAt, type NestJob, outerRadius } from '../job.ts'
 import { rare } from '../rare.ts'
 import { blockFacing, rodItem, seenFacing } from '../round.ts'
 import { isNotched, roundNest } from './round-nest.ts'
+import { windowItems } from './window.ts'
 
-/** Whether nothing leads into a closed pocket: no split across it, no end or side it breaks through, no bay above it. */
-function shutIn({ sled }: NestJob, c: Point, r: number, z0: number, z1: number): boolean {
+/**
+ * Whether nothing leads into a closed pocket: no split across it, no end it breaks through, no side it breaks through
+ * so far that the part passes, no window as large as the part, no bay above it.
+ */
+function shutIn(job: NestJob, c: Point, r: number, z0: number, z1: number): boolean {
+  const { sled } = job
   const { construction, splits = [] } = sled.input
   if (construction !== undefined && construction !== 'full-cage') return false
   const across = splits.some((s) => {
@@ -15,7 +21,28 @@ function shutIn({ sled }: NestJob, c: Point, r: number, z0: number, z1: number):
     return z !== undefined && z > z0 && z < z1
   })
   const inside = z0 > sled.ends.rear.nominal && z1 < sled.ends.blade.nominal
-  return !across && inside && Math.hypot(c.x, c.y) + r < innerRadius(sled, z0, z1)
+  if (across || !inside) return false
+  const own = most(job.part.extent.halfU)
+  return (
+    !passesSide(c, r, own, outerRadius(sled, z0, z1)) && !windowItems(job).some((w) => passesWindow(job, w, c, own))
+  )
+}
+
+/** Whether a pocket breaks through the outside so far that its part goes out sideways: where two circles cross. */
+function passesSide(c: Point, r: number, own: number, outside: number): boolean {
+  const e = Math.hypot(c.x, c.y)
+  if (e + r <= outside) return false
+  const x = (e * e + outside * outside - r * r) / (2 * e)
+  return x <= e || Math.sqrt(Math.max(0, outside * outside - x * x)) >= own
+}
+
+/** Whether a window is as wide and long as the part and reaches down to the middle of it. */
+function passesWindow({ part }: NestJob, { solid: s }: PlanItem, c: Point, own: number): boolean {
+  if (s.shape !== 'box') return false
+  const { v, aside } = seenFacing(c, s.facing)
+  const at = seenFacing(s, s.facing)
+  const long = s.z0 <= part.ends.rear.nominal && s.z1 >= part.ends.blade.nominal
+  return long && Math.abs(at.aside - aside) + own <= s.width / 2 && at.v - s.height / 2 <= v
 }
 
 /**
@@ -36,7 +63,7 @@ export function roundPocket(job: NestJob, nest: string): PlanItem[] {
         job,
         width.path,
         '0 mm, closed all round',
-        'an opening, or a split across the pocket',
+        'an opening, a split across the pocket, or a window the part goes in by',
         `As wide as the pocket, ${(2 * radius.value).toFixed(2)}, lets the part in.`,
         2 * radius.value,
       )

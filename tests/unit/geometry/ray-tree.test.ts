@@ -51,10 +51,10 @@ type Nine = [number, number, number, number, number, number, number, number, num
 describe('the first triangle a ray meets', () => {
   it('is the one found by asking every triangle, near and far (seed 517)', () => {
     const random = rngOf(517).next
-    const m = looseTriangles(random, 400)
+    const m = looseTriangles(random, 300)
     const tree = new RayTree(m)
     let hits = 0
-    for (let i = 0; i < 2000; i++) {
+    for (let i = 0; i < 300; i++) {
       const o = [40 * random(), 40 * random(), 40 * random()]
       const away = [random() - 0.5, random() - 0.5, random() - 0.5]
       const straight = [0, 0, 0]
@@ -77,7 +77,7 @@ describe('the first triangle a ray meets', () => {
       expect(t).toBeCloseTo(expected.t, 6)
       hits++
     }
-    expect(hits).toBeGreaterThan(200)
+    expect(hits).toBeGreaterThan(30)
   })
 
   it('of two at one place is the one that comes first in the mesh', () => {

@@ -54,6 +54,11 @@ describe('a bulkhead', () => {
     expect(fault.hint).toContain(nearest)
   })
 
+  it('is told in hundredths, however the computer holds its numbers', () => {
+    // 0.1 + 0.2 is 0.30000000000000004 to a computer.
+    expect(onlyFault(walled({ thickness: 0.1 + 0.2 })).got).toBe('"0.3 mm"')
+  })
+
   it('the nearest that works, works', () => {
     for (const typed of [{ z: 85 }, { z: 97.6 }, { z: 10 }, { thickness: 1.2 }])
       expect(faultsOf(walled(typed))).toEqual([])

@@ -112,6 +112,30 @@ describe('a pocket that cannot be', () => {
     expect(faultsOf(pocketed({ openingWidth: 0 }, { to: 85 }))).toEqual([])
   })
 
+  it('closed, with a window: only one the whole part goes in by lets it in', () => {
+    // The cell is 18 thick and lies from 20 to 85, on the axis.
+    const behind = (typed: object) =>
+      faultsOf(pocketed({ openingWidth: 0 }, { windows: [{ id: 'w', theta: 40, floor: 0, ...typed }] })).length
+    const way = { width: 18, from: 20, to: 85 }
+    expect(behind(way)).toBe(0)
+    expect(behind({ ...way, width: 17.9 })).toBe(1)
+    expect(behind({ ...way, from: 21 })).toBe(1)
+    expect(behind({ ...way, floor: 1 })).toBe(1)
+  })
+
+  it('closed, off the axis: a slit in its side is no way in, half of it outside is', () => {
+    // Radius of the sled 14, of the pocket 9.2, of the cell 9.
+    const beside = (r: number) =>
+      faultsOf(pocketed({ openingWidth: 0 }, {}, [cell({ at: { z: 20, across: { r, theta: 70 } } })])).filter((f) =>
+        f.path.endsWith('openingWidth'),
+      ).length
+    expect(beside(4)).toBe(1)
+    expect(beside(6)).toBe(1)
+    // The circles cross 9 or more to both sides where the cell's middle is √(14² − 9²) − √(9.2² − 9²) = 8.82 out.
+    expect(beside(8.7)).toBe(1)
+    expect(beside(8.9)).toBe(0)
+  })
+
   it('with a mouth wider than itself', () => {
     const fault = onlyFault(pocketed({ openingWidth: 25 }))
     expect([fault.path, fault.got]).toEqual(['sleds/main/nests/parts/cell/openingWidth', '"25 mm"'])

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { SledInput } from '../../../src/project/schema/sled.ts'
-import { builder, cell, faultsOf, itemsOf, job, leaf, onlyFault, planned, roundArea } from './planned.ts'
+import { board, builder, cell, faultsOf, itemsOf, job, leaf, onlyFault, planned, roundArea } from './planned.ts'
 
 const build = builder()
 type Split = NonNullable<SledInput['splits']>[number]
@@ -108,6 +108,33 @@ describe('a split that cannot be', () => {
     expect(fault.path).toBe(path(field))
     expect(fault.got).toContain(got)
     expect(fault.hint).toContain(hint)
+  })
+
+  it('with a dovetail through the wall before the next nest, which it would cut off: says how long or where it may be', () => {
+    // The board's bay begins at 53.2 and takes away more than half of the round: the dovetail runs along its edge.
+    const before = (typed: Partial<Split>) =>
+      job(
+        {
+          construction: 'open-cradle',
+          chamfer: 0,
+          splits: [{ id: 's', z: 50, joint: 'dovetail', theta: 0, ...typed }],
+        },
+        { parts: [board({ at: { z: 53.4, facing: 90 } })] },
+      )
+    const fault = onlyFault(before({}))
+    expect(fault.path).toBe(path('pinLength'))
+    expect(fault.got).toBe('"4 mm"')
+    const works = Number(fault.hint.match(/[\d.]+(?=\.$)/)?.[0])
+    // 53.2 less 50, less the gap of 0.2 and a wall of 1.2, in steps of 0.1.
+    expect(works).toBeGreaterThan(1.65)
+    expect(works).toBeLessThan(1.801)
+    expect(faultsOf(before({ pinLength: works }))).toEqual([])
+    expect(build(before({ pinLength: works })).problems).toEqual([])
+    const near = onlyFault(before({ z: 51.5 }))
+    expect(near.path).toBe(path('z'))
+    const z = Number(near.hint.match(/z (\d+\.\d+)/)?.[1])
+    expect(Math.abs(z - 51.5)).toBeGreaterThan(0.4)
+    expect(build(before({ z })).problems).toEqual([])
   })
 
   it('whose pins go through the next piece', () => {
