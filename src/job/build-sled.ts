@@ -2,8 +2,9 @@ import { buildBody, type Kernel } from '../../geometry/kernel/manifold.ts'
 import { type GateReport, gate } from '../../geometry/mesh/gate.ts'
 import type { Mesh } from '../../geometry/mesh/mesh.ts'
 import { leastFacets } from '../../geometry/plan/facets.ts'
-import type { Plan } from '../../geometry/plan/plan.ts'
+import type { Plan, PlanBody } from '../../geometry/plan/plan.ts'
 import { planBounds } from '../../geometry/plan/plan-bounds.ts'
+import { remember } from '../../geometry/remember.ts'
 import { bad, good, type Outcome, type Problem, problem } from '../problem/problem.ts'
 import type { Assembly, Sled } from '../resolve/assembly.ts'
 import { planSled } from '../sled/plan-sled.ts'
@@ -46,7 +47,7 @@ export function trySled(kernel: Kernel, assembly: Assembly, sledId: string, face
   const { plan, faults } = planSled(assembly, sled)
   const problems: Problem[] = faults.map((f) => f.problem)
   const bodies = plan.bodies.flatMap((body): PrintedBody[] => {
-    const built = buildBody(kernel, body, facets)
+    const built = solidOf({ kernel, body, facets, leastWall: sled.print.leastWall })
     if (!built.ok) {
       problems.push(
         ...built.faults.map((f) =>
@@ -61,17 +62,43 @@ export function trySled(kernel: Kernel, assembly: Assembly, sledId: string, face
       )
       return []
     }
-    const relief = new Set(body.items.flatMap((x, i) => (x.nest === 'mark' ? [i] : [])))
-    const report = gate(built.mesh, { shells: 1, bounds: planBounds(body), leastWall: sled.print.leastWall, relief })
+    const { mesh, report } = built
     problems.push(
       ...report.faults.map((fault) =>
         problem('solid-failed', `sleds/${sled.id}`, fault, 'one closed body of the planned size', hint(fault)),
       ),
     )
-    return [{ id: body.id, name: body.name, mesh: built.mesh, report }]
+    return [{ id: body.id, name: body.name, mesh, report }]
   })
   return good({ sled, plan, bodies, problems })
 }
+
+interface SolidAsk {
+  readonly kernel: Kernel
+  readonly body: PlanBody
+  readonly facets: number
+  readonly leastWall: number
+}
+
+/**
+ * A body's solid, judged. A change at the bench leaves most bodies as they were: theirs are kept, by all that they
+ * follow from, so that what is given is what would be made anew. Nobody may write into a mesh.
+ */
+const solidOf = remember(
+  8,
+  ({ body, facets, leastWall }: SolidAsk) =>
+    JSON.stringify(
+      [facets, leastWall, body.id, body.items.map((x) => [x.id, x.op, x.stage, x.nest === 'mark', x.solid])],
+      (_key, value) => (typeof value === 'number' && !Number.isFinite(value) ? String(value) : value),
+    ),
+  ({ kernel, body, facets, leastWall }: SolidAsk) => {
+    const built = buildBody(kernel, body, facets)
+    if (!built.ok) return built
+    const relief = new Set(body.items.flatMap((x, i) => (x.nest === 'mark' ? [i] : [])))
+    const report = gate(built.mesh, { shells: 1, bounds: planBounds(body), leastWall, relief })
+    return { ok: true as const, mesh: built.mesh, report }
+  },
+)
 
 function whereTyped(plan: Plan, item: string): string {
   const found = plan.bodies.flatMap((b) => b.items).find((x) => x.id === item)
