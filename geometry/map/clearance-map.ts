@@ -1,8 +1,8 @@
 import { isStraight } from '../solid/slice.ts'
-import { type Solid, span } from '../solid/solid.ts'
+import { type Solid, type Span, span } from '../solid/solid.ts'
 import type { Heading } from '../solid/sweep.ts'
 import { cellsOf, type Grid, rowsOf } from './grid.ts'
-import { type Profile, profileOver } from './profile.ts'
+import { type Profile, profileOver, type Ring, ringOver } from './profile.ts'
 
 /**
  * Free and filled radius over the unrolled hilt. Cells are conservative: the least free radius and the greatest
@@ -50,16 +50,16 @@ export function clearanceMap(
 /** Least free radius of each cell, the obstacle grown by c: beside its ends it grows as a quarter round. */
 function drawObstacle(o: Solid, k: number, grid: Grid, c: number, free: Float32Array, by: Uint16Array): void {
   const s = span(o)
+  const n = grid.nTheta
   const rows = rowsOf(grid, s.z0 - c, s.z1 + c)
-  const straight = isStraight(o) ? profiles(o) : undefined
+  const across = crossing(o, n)
   for (let i = rows.from; i < rows.to; i++) {
-    const [z0, z1] = [grid.z0 + i * grid.dz, grid.z0 + (i + 1) * grid.dz]
-    const away = Math.max(0, z0 - s.z1, s.z0 - z1)
-    const grow = away > 0 ? Math.sqrt(Math.max(0, c * c - away * away)) : c
-    const profile = straight ? straight(grow, grid.nTheta) : profileOver(o, { z0, z1 }, grid.nTheta, grow)
-    const row = i * grid.nTheta
-    for (let j = 0; j < grid.nTheta; j++) {
-      const r = profile.inner[j] as number
+    const over = { z0: grid.z0 + i * grid.dz, z1: grid.z0 + (i + 1) * grid.dz }
+    const away = Math.max(0, over.z0 - s.z1, s.z0 - over.z1)
+    const { ring, profile } = across(over, away > 0 ? Math.sqrt(Math.max(0, c * c - away * away)) : c)
+    const row = i * n
+    for (let j = 0; j < n; j++) {
+      const r = profile ? (profile.inner[j] as number) : ring.inner
       if (r < (free[row + j] as number)) {
         free[row + j] = r
         by[row + j] = k
@@ -68,29 +68,34 @@ function drawObstacle(o: Solid, k: number, grid: Grid, c: number, free: Float32A
   }
 }
 
-/** A straight solid has one profile for each growth; most rows share one. */
-function profiles(s: Solid): (grow: number, nTheta: number) => Profile {
-  const made = new Map<number, Profile>()
-  return (grow, nTheta) => {
-    let p = made.get(grow)
-    if (!p) {
-      p = profileOver(s, span(s), nTheta, grow)
-      made.set(grow, p)
-    }
-    return p
+type Across =
+  | { readonly ring: Ring; readonly profile?: undefined }
+  | { readonly ring?: undefined; readonly profile: Profile }
+
+/** A solid's radii over a row. What is round about the axis has one; a straight solid has the same for most rows. */
+function crossing(s: Solid, nTheta: number): (over: Span, grow: number) => Across {
+  const straight = isStraight(s)
+  const made = new Map<number, Across>()
+  return (over, grow) => {
+    const known = straight ? made.get(grow) : undefined
+    if (known) return known
+    const ring = ringOver(s, straight ? span(s) : over, grow)
+    const across = ring ? { ring } : { profile: profileOver(s, straight ? span(s) : over, nTheta, grow) }
+    if (straight) made.set(grow, across)
+    return across
   }
 }
 
 function drawBody(b: Solid, k: number, grid: Grid, filled: Float32Array, by: Uint16Array): void {
   const s = span(b)
+  const n = grid.nTheta
   const rows = rowsOf(grid, s.z0, s.z1)
-  const straight = isStraight(b) ? profiles(b) : undefined
+  const across = crossing(b, n)
   for (let i = rows.from; i < rows.to; i++) {
-    const over = { z0: grid.z0 + i * grid.dz, z1: grid.z0 + (i + 1) * grid.dz }
-    const profile = straight ? straight(0, grid.nTheta) : profileOver(b, over, grid.nTheta, 0)
-    const row = i * grid.nTheta
-    for (let j = 0; j < grid.nTheta; j++) {
-      const r = profile.outer[j] as number
+    const { ring, profile } = across({ z0: grid.z0 + i * grid.dz, z1: grid.z0 + (i + 1) * grid.dz }, 0)
+    const row = i * n
+    for (let j = 0; j < n; j++) {
+      const r = profile ? (profile.outer[j] as number) : ring.outer
       if (r > (filled[row + j] as number)) {
         filled[row + j] = r
         by[row + j] = k
@@ -121,7 +126,8 @@ function leastOf(grid: Grid, free: Float32Array, filled: Float32Array): Float32A
     let best = Number.POSITIVE_INFINITY
     for (let j = 0; j < grid.nTheta; j++) {
       const f = filled[row + j] as number
-      if (f > 0) best = Math.min(best, (free[row + j] as number) - f)
+      const left = (free[row + j] as number) - f
+      if (f > 0 && left < best) best = left
     }
     least[i] = best
   }

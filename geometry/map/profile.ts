@@ -2,6 +2,7 @@ import { type Arc, along, type Edge, pointAt, type Segment } from '../region/edg
 import { nearest } from '../region/edge-distance.ts'
 import { type Point, polar } from '../region/point.ts'
 import type { Region } from '../region/region.ts'
+import { remember } from '../remember.ts'
 import { sliceOver } from '../solid/slice.ts'
 import type { Solid, Span } from '../solid/solid.ts'
 
@@ -18,16 +19,26 @@ const full = 2 * Math.PI
 /** How far a ray is drawn, mm: beyond any hilt. */
 const endless = 1e4
 
+/** Radii that are the same all around, as `Profile` has them. */
+export interface Ring {
+  readonly inner: number
+  readonly outer: number
+}
+
+/** The ring of a region round about the axis, grown by `grow` mm; undefined for any other. */
+function ringOf({ form }: Region, grow: number): Ring | undefined {
+  if ((form.kind !== 'disc' && form.kind !== 'outside') || Math.hypot(form.c.x, form.c.y) >= 1e-12) return undefined
+  if (form.kind === 'disc') return { inner: 0, outer: Math.max(0, form.r + grow) }
+  return { inner: Math.max(0, form.r - grow), outer: Number.POSITIVE_INFINITY }
+}
+
 /** The profile of a region, grown by `grow` mm on all sides: outwards, inwards and around. Never too small. */
 export function profileOf(region: Region, nTheta: number, grow: number): Profile {
-  const inner = new Float64Array(nTheta).fill(Number.POSITIVE_INFINITY)
-  const outer = new Float64Array(nTheta).fill(Number.NEGATIVE_INFINITY)
-  const round = region.form.kind === 'disc' || region.form.kind === 'outside' ? region.form : undefined
-  if (round && Math.hypot(round.c.x, round.c.y) < 1e-12) {
-    if (round.kind === 'disc') return { inner: inner.fill(0), outer: outer.fill(Math.max(0, round.r + grow)) }
-    return { inner: inner.fill(Math.max(0, round.r - grow)), outer: outer.fill(Number.POSITIVE_INFINITY) }
-  }
+  const ring = ringOf(region, grow)
+  const inner = new Float64Array(nTheta).fill(ring?.inner ?? Number.POSITIVE_INFINITY)
+  const outer = new Float64Array(nTheta).fill(ring?.outer ?? Number.NEGATIVE_INFINITY)
   const p = { inner, outer }
+  if (ring) return p
   for (const e of region.edges) draw(p, e, nTheta)
   if (region.contains({ x: 0, y: 0 })) inner.fill(0)
   if (!Number.isFinite(region.hold.r)) endlessly(p, region, nTheta)
@@ -48,14 +59,35 @@ function draw(p: Profile, e: Edge, n: number): void {
     take(p, (Math.ceil((angleOf(q) / full) * n - 1e-9) + n - 1) % n, Math.hypot(q.x, q.y))
   }
   const { from, to } = raysOf(e, n)
-  for (let k = from; k <= to; k++) {
-    const w = (k * full) / n
-    for (const r of e.kind === 'segment' ? onSegment(e, w) : onArc(e, w)) {
-      take(p, ((k % n) + n) % n, r)
-      take(p, (((k - 1) % n) + n) % n, r)
-    }
+  if (e.kind === 'arc' && isAboutAxis(e)) {
+    // The cells on both sides of every ray it crosses, each once.
+    for (let i = from - 1; from <= to && i <= Math.min(to, from + n - 2); i++) take(p, ((i % n) + n) % n, e.r)
+    return
+  }
+  const rays = raysFor(n)
+  const both = (k: number, r: number) => {
+    take(p, k, r)
+    take(p, k === 0 ? n - 1 : k - 1, r)
+  }
+  for (let i = from; i <= to; i++) {
+    const k = ((i % n) + n) % n
+    if (e.kind === 'segment') onSegment(e, rays, k, both)
+    else onArc(e, (k * full) / n, (r) => both(k, r))
   }
 }
+
+/** Directions of the rays between cells. */
+interface Rays {
+  readonly cos: Float64Array
+  readonly sin: Float64Array
+}
+
+const raysFor = remember(4, String, (n: number): Rays => {
+  const angles = Float64Array.from({ length: n }, (_, k) => (k * full) / n)
+  return { cos: angles.map(Math.cos), sin: angles.map(Math.sin) }
+})
+
+const isAboutAxis = (e: Arc): boolean => Math.hypot(e.c.x, e.c.y) < 1e-12
 
 function take(p: Profile, cell: number, r: number): void {
   if (r < (p.inner[cell] as number)) p.inner[cell] = r
@@ -64,42 +96,48 @@ function take(p: Profile, cell: number, r: number): void {
 
 /** The rays an edge may cross: those between its ends, the short way for a straight piece. */
 function raysOf(e: Edge, n: number): { from: number; to: number } {
+  const between = (lo: number, hi: number) => ({
+    from: Math.ceil((lo / full) * n - 1e-9),
+    to: Math.floor((hi / full) * n + 1e-9),
+  })
   if (e.kind === 'arc') {
-    if (Math.hypot(e.c.x, e.c.y) > 1e-12) return { from: 0, to: n - 1 }
-    return { from: Math.ceil((e.start / full) * n - 1e-9), to: Math.floor(((e.start + e.sweep) / full) * n + 1e-9) }
+    if (isAboutAxis(e)) return between(e.start, e.start + e.sweep)
+    const d = Math.hypot(e.c.x, e.c.y)
+    if (d <= e.r) return { from: 0, to: n - 1 }
+    // From outside, a circle is seen under twice the angle whose sine is r/d.
+    const [away, half] = [Math.atan2(e.c.y, e.c.x), Math.asin(e.r / d)]
+    return between(away - half, away + half)
   }
   const a = angleOf(e.a)
   let turn = angleOf(e.b) - a
   if (turn > Math.PI) turn -= full
   if (turn < -Math.PI) turn += full
-  const [lo, hi] = turn < 0 ? [a + turn, a] : [a, a + turn]
-  return { from: Math.ceil((lo / full) * n - 1e-9), to: Math.floor((hi / full) * n + 1e-9) }
+  return turn < 0 ? between(a + turn, a) : between(a, a + turn)
 }
 
-function onSegment(e: Segment, w: number): number[] {
-  const [c, s] = [Math.cos(w), Math.sin(w)]
+function onSegment(e: Segment, rays: Rays, k: number, found: (k: number, r: number) => void): void {
   const [ux, uy] = [e.b.x - e.a.x, e.b.y - e.a.y]
-  const cross = c * uy - s * ux
-  if (Math.abs(cross) < 1e-12) return []
+  const cross = (rays.cos[k] as number) * uy - (rays.sin[k] as number) * ux
+  if (Math.abs(cross) < 1e-12) return
   const r = (e.a.x * uy - e.a.y * ux) / cross
-  return r >= 0 ? [r] : []
+  if (r >= 0) found(k, r)
 }
 
-function onArc(e: Arc, w: number): number[] {
+function onArc(e: Arc, w: number, found: (r: number) => void): void {
   const d = Math.hypot(e.c.x, e.c.y)
   const off = w - Math.atan2(e.c.y, e.c.x)
   const under = e.r * e.r - (d * Math.sin(off)) ** 2
-  if (under < 0) return []
-  const root = Math.sqrt(under)
-  return [d * Math.cos(off) - root, d * Math.cos(off) + root].filter(
-    (r) => r >= 0 && along(e, Math.atan2(r * Math.sin(w) - e.c.y, r * Math.cos(w) - e.c.x)) !== undefined,
-  )
+  // A ray that only touches is not lost to rounding.
+  if (under < -1e-12) return
+  const root = Math.sqrt(Math.max(0, under))
+  for (const r of [d * Math.cos(off) - root, d * Math.cos(off) + root])
+    if (r >= 0 && along(e, Math.atan2(r * Math.sin(w) - e.c.y, r * Math.cos(w) - e.c.x)) !== undefined) found(r)
 }
 
 /** Where an edge comes nearest to the axis or goes farthest from it, its ends aside. */
 function turning(e: Edge): Point[] {
   if (e.kind === 'segment') return [nearest(e, { x: 0, y: 0 })]
-  if (Math.hypot(e.c.x, e.c.y) < 1e-12) return []
+  if (isAboutAxis(e)) return []
   const away = Math.atan2(e.c.y, e.c.x)
   return [away, away + Math.PI].flatMap((w) => {
     const t = along(e, w)
@@ -134,6 +172,11 @@ function around(p: Profile, nTheta: number, grow: number): Profile {
     }
   }
   return { inner, outer }
+}
+
+/** The ring of what a solid round about the axis has between two heights; undefined for any other. */
+export function ringOver(s: Solid, over: Span, grow: number): Ring | undefined {
+  return s.kind === 'radial' ? undefined : ringOf(sliceOver(s, over), grow + s.grow)
 }
 
 /** The profile of what a solid has between two heights. */
