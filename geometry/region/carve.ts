@@ -48,7 +48,10 @@ function reaches(base: Region, cutter: Region): boolean {
 
 export function split(edges: readonly Edge[], others: readonly Region[]): Edge[] {
   return edges.flatMap((e) => {
-    const ts = [0, 1, ...others.flatMap((o) => o.edges.flatMap((f) => crossings(e, f)))].sort((a, b) => a - b)
+    const ts = [0, 1]
+    for (const o of others) if (mayMeet(e, o)) for (const f of o.edges) ts.push(...crossings(e, f))
+    if (ts.length === 2) return lengthOf(e) > crumb ? [e] : []
+    ts.sort((a, b) => a - b)
     const parts: Edge[] = []
     for (let i = 1; i < ts.length; i++) {
       const part = piece(e, ts[i - 1] as number, ts[i] as number)
@@ -57,6 +60,19 @@ export function split(edges: readonly Edge[], others: readonly Region[]): Edge[]
     return parts
   })
 }
+
+/** False where the circles that hold the two tell that they do not meet. Spares most of the work of a cross-section. */
+function mayMeet(e: Edge, { hold }: Region): boolean {
+  if (e.kind === 'segment') {
+    const half = norm(e.b.x - e.a.x, e.b.y - e.a.y) / 2
+    return norm((e.a.x + e.b.x) / 2 - hold.c.x, (e.a.y + e.b.y) / 2 - hold.c.y) <= hold.r + half + apart
+  }
+  const d = norm(e.c.x - hold.c.x, e.c.y - hold.c.y)
+  return d <= e.r + hold.r + apart && d + hold.r >= e.r - apart
+}
+
+/** Regions farther apart than this do not meet, whatever the rounding, mm. */
+const apart = 1e-6
 
 /** A point well inside: the old one if it still is, else the deepest of those just beside the boundary's pieces. */
 function coreOf(edges: readonly Edge[], contains: (p: Point) => boolean, old: Point): Point {

@@ -6,6 +6,7 @@ import { pocketSpan } from '../sled/nests/round-nest.ts'
 import { type Finding, type Fix, finding } from './finding.ts'
 import { heightFix } from './fix-value.ts'
 import { reading } from './fixes.ts'
+import { holds } from './verdict.ts'
 import { mm } from './words.ts'
 import type { Check, Result, World } from './world.ts'
 
@@ -131,13 +132,12 @@ function linked(
     state: 'every state',
     why: `${why[0]?.toUpperCase()}${why.slice(1)}; ${mm(margins.worst)} to ${mm(margins.best)} is left.`,
     source,
-    fix:
-      margins.worst >= 0
-        ? []
-        : [
-            ...faceMoved(base, which === 'longest' ? lack : -lack, towards),
-            ...reading(world, { contributions, margins }),
-          ],
+    fix: holds(margins)
+      ? []
+      : [
+          ...faceMoved(base, which === 'longest' ? lack : -lack, towards),
+          ...reading(world, { contributions, margins }),
+        ],
   })
 }
 

@@ -6,6 +6,7 @@ import { type Finding, type Fix, finding } from './finding.ts'
 import { downTo } from './fix-value.ts'
 import { reading } from './fixes.ts'
 import { type Demand, tightest } from './group.ts'
+import { holds } from './verdict.ts'
 import { mm } from './words.ts'
 import type { World } from './world.ts'
 
@@ -30,7 +31,7 @@ export function contactRoom(world: World, sled: Sled, contact: Part): Finding[] 
       state: 'every state',
       why: `${contact.name} to the wall of the pocket: ${mm(t.nominal.hi)} mm as measured, ${mm(t.margins.worst)} at the worst; it must go in.`,
       source: `print error: ${sled.print.source}`,
-      fix: t.margins.worst >= 0 ? [] : [narrower(contact, -t.margins.worst), ...reading(world, t)],
+      fix: holds(t.margins) ? [] : [narrower(contact, -t.margins.worst), ...reading(world, t)],
     }),
   ]
 }

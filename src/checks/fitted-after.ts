@@ -6,6 +6,7 @@ import { moveFix } from './fix-move.ts'
 import { reading, windowFix } from './fixes.ts'
 import { seenFrom } from './float.ts'
 import { type Demand, type Tightest, tightest } from './group.ts'
+import { holds } from './verdict.ts'
 import { gapReason, mm } from './words.ts'
 import { type Check, unitOf, type World } from './world.ts'
 
@@ -85,7 +86,7 @@ function judged(world: World, fitting: Fitting): Finding[] {
         state: 'closed',
         why: `${gapReason(t)}${windowText(t.pair.b)}`,
         source: `least gap to fitted parts: ${limit.source}`,
-        fix: t.margins.worst >= 0 ? [] : [...apart(world, sled, fitting, t), ...reading(world, t)],
+        fix: holds(t.margins) ? [] : [...apart(world, sled, fitting, t), ...reading(world, t)],
       }),
     ]
   })

@@ -5,12 +5,13 @@ import { moveFix } from './fix-move.ts'
 import { narrower } from './fix-outside.ts'
 import { downTo, upTo } from './fix-value.ts'
 import type { Tightest } from './group.ts'
+import { holds } from './verdict.ts'
 import { measureNext, mm } from './words.ts'
 import type { World } from './world.ts'
 
 /** What would make a gap hold: the change with its number, then the reading that would tell. Nothing where it holds. */
 export function gapFixes(world: World, t: Tightest, of: string): Fix[] {
-  if (t.margins.worst >= 0) return []
+  if (holds(t.margins)) return []
   return [...change(world, t, of), ...reading(world, t)]
 }
 

@@ -7,6 +7,7 @@ import { isPocket } from '../sled/nests/nest-of.ts'
 import { contactRoom } from './contact-room.ts'
 import { type Finding, finding } from './finding.ts'
 import { reading } from './fixes.ts'
+import { holds } from './verdict.ts'
 import { mm } from './words.ts'
 import type { Check, World } from './world.ts'
 
@@ -59,17 +60,16 @@ function judged(world: World, sledId: string, part: Part): Finding {
     state: 'every state',
     why: `${drawnText(part, drawn, size)}, print error ±${mm(most(sled.print.error))} a face: ${mm(printed.nominal)} as drawn, ${mm(margins.worst + allowed)} at the worst; ${allowed < 0 ? `ribs give way down to ${mm(allowed)}` : 'it must go in by hand'}.`,
     source: `${fit} fit: ${sled.print.source}`,
-    fix:
-      margins.worst >= 0
-        ? []
-        : [
-            {
-              text: `Draw the ${gap.typedRadius ? 'pocket with radius' : 'nest with'} ${mm(works)} mm${gap.typedRadius ? '' : ' on each side'}.`,
-              path: gap.path,
-              value: works,
-            },
-            ...reading(world, { contributions, margins }),
-          ],
+    fix: holds(margins)
+      ? []
+      : [
+          {
+            text: `Draw the ${gap.typedRadius ? 'pocket with radius' : 'nest with'} ${mm(works)} mm${gap.typedRadius ? '' : ' on each side'}.`,
+            path: gap.path,
+            value: works,
+          },
+          ...reading(world, { contributions, margins }),
+        ],
   })
 }
 

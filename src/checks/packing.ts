@@ -9,6 +9,7 @@ import { heightFix } from './fix-value.ts'
 import { reading } from './fixes.ts'
 import { type Demand, type Tightest, tightest } from './group.ts'
 import { wallsBeside } from './sled-walls.ts'
+import { holds } from './verdict.ts'
 import { gapReason, mm } from './words.ts'
 import type { Check, World } from './world.ts'
 
@@ -42,7 +43,7 @@ function pairs(world: World, sled: Sled): Finding[] {
           title: `${a.name} beside ${b.name}`,
           limit: limit.value,
           source: `least gap between parts: ${limit.source}`,
-          fix: t.margins.worst >= 0 ? [] : [...apart(world, sled, t, a, b), ...reading(world, t)],
+          fix: holds(t.margins) ? [] : [...apart(world, sled, t, a, b), ...reading(world, t)],
         }),
       ]
     }),
@@ -77,10 +78,9 @@ function inside(world: World, sled: Sled): Finding[] {
         limit: 0,
         source: 'a part that stands out of the sled is not carried by it',
         why: `Farthest corner of ${t.pair.a.name} lies ${mm(t.nominal.hi)} mm inside the sled as measured, ${mm(t.margins.worst)} at the worst. The smallest sled on the axis that holds it is ${mm(need)} mm in diameter.`,
-        fix:
-          t.margins.worst >= 0
-            ? []
-            : [...moveFix(world, sled, part, demands), ...holding(sled, part, t.at.z, need / 2), ...reading(world, t)],
+        fix: holds(t.margins)
+          ? []
+          : [...moveFix(world, sled, part, demands), ...holding(sled, part, t.at.z, need / 2), ...reading(world, t)],
       }),
     ]
   })
@@ -101,7 +101,7 @@ function along(world: World, sled: Sled): Finding[] {
     ] as const
     return ends.flatMap(({ end, left, path, z }): Finding[] => {
       const margins = marginsOf(left)
-      if (margins.worst >= 0) return []
+      if (holds(margins)) return []
       const contributions = contributionsOf(left)
       return [
         finding({

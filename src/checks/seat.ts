@@ -5,6 +5,7 @@ import type { Step } from '../resolve/metal.ts'
 import { type Finding, type Fix, finding } from './finding.ts'
 import { downTo, heightFix } from './fix-value.ts'
 import { reading } from './fixes.ts'
+import { holds } from './verdict.ts'
 import { mm } from './words.ts'
 import type { Check, Result, World } from './world.ts'
 
@@ -150,6 +151,6 @@ function built(
     state: 'every state',
     why: `${why}; ${mm(margins.worst + allowed)} at the worst, ${mm(margins.worst)} to ${mm(margins.best)} is left.`,
     source,
-    fix: margins.worst >= 0 ? [] : [...change(-margins.worst), ...reading(world, { contributions, margins })],
+    fix: holds(margins) ? [] : [...change(-margins.worst), ...reading(world, { contributions, margins })],
   })
 }

@@ -17,6 +17,9 @@ export interface Terms {
 /** A margin this close to nothing counts as nothing: rounding, not geometry. */
 const rounding = 1e-9
 
+/** Whether what is needed is left at the worst of everything. */
+export const holds = (m: Pick<Margins, 'worst'>): boolean => m.worst >= -rounding
+
 /**
  * clear: holds for every value of the unknowns and every variation. clash: for every value of the unknowns some
  * variation fails. unsure: it depends on an unknown, or it rests on an assumption.
@@ -25,7 +28,7 @@ export function judge(m: Margins, terms: Terms = {}): Status {
   for (const value of [m.worst, m.nominal, m.settled, m.best])
     if (Number.isNaN(value)) throw new RangeError('a margin is not a number')
   if (terms.advice) return 'advice'
-  if (m.worst >= -rounding) return terms.assumed ? 'unsure' : 'clear'
+  if (holds(m)) return terms.assumed ? 'unsure' : 'clear'
   if (m.settled < -rounding || terms.mustHold) return 'clash'
   return 'unsure'
 }

@@ -10,6 +10,7 @@ import { type Demand, type Tightest, tightest } from './group.ts'
 import { groupBy } from './group-by.ts'
 import { type Moving, movingOf } from './moving.ts'
 import { all } from './obstacles.ts'
+import { holds } from './verdict.ts'
 import { gapReason, mm } from './words.ts'
 import type { Check, World } from './world.ts'
 
@@ -35,7 +36,7 @@ function judged(world: World, i: Insertion, moving: Moving): Finding[] {
     const main = of === i.moves || of.startsWith('sleds/')
     if (!main && t.margins.worst > worthTelling) return []
     const against = demands.filter((d) => d.b.id === t.pair.b.id)
-    const touch = t.margins.worst < 0 ? firstOf(against.map(paired), bladeFace(moving)) : undefined
+    const touch = !holds(t.margins) ? firstOf(against.map(paired), bladeFace(moving)) : undefined
     return [
       finding({
         id: `way-in:${i.id}:${of}`,
@@ -90,7 +91,7 @@ function touchText(touch: Touch, t: Tightest): string {
 /** The largest diameter of a round body that would pass, at the worst of all intervals. */
 function largest(t: Tightest): string[] {
   const s = t.pair.a.shape
-  if (t.margins.worst >= 0 || s.kind !== 'round') return []
+  if (holds(t.margins) || s.kind !== 'round') return []
   const d = largestPassing(t.pair, t.limit)
   return d === undefined
     ? ['Nothing of any width passes there.']

@@ -10,6 +10,7 @@ import { sledJob } from '../sled/job.ts'
 import { type Finding, type Fix, finding } from './finding.ts'
 import { reading } from './fixes.ts'
 import { type Demand, tightest } from './group.ts'
+import { holds } from './verdict.ts'
 import { mm } from './words.ts'
 import type { Check, World } from './world.ts'
 
@@ -61,17 +62,16 @@ function bundleFits(world: World, sled: Sled, c: Channel): Finding[] {
       state: 'every state',
       why: `Channel ${mm(width)} − bundle ${mm(bundle.nominal)} = ${mm(width - bundle.nominal)} on the diameter, ${mm(margins.worst)} at the worst.`,
       source: `play of a bundle: ${play.source}; envelope of equal wires by circle packing`,
-      fix:
-        margins.worst >= 0
-          ? []
-          : [
-              {
-                text: `Make the channel ${mm(Math.ceil((width - margins.worst) * 20) / 20)} mm wide.`,
-                path: `${c.id}/width`,
-                value: Math.ceil((width - margins.worst) * 20) / 20,
-              },
-              ...reading(world, { contributions, margins }),
-            ],
+      fix: holds(margins)
+        ? []
+        : [
+            {
+              text: `Make the channel ${mm(Math.ceil((width - margins.worst) * 20) / 20)} mm wide.`,
+              path: `${c.id}/width`,
+              value: Math.ceil((width - margins.worst) * 20) / 20,
+            },
+            ...reading(world, { contributions, margins }),
+          ],
     }),
   ]
 }
@@ -101,7 +101,7 @@ function passes(world: World, sled: Sled, c: Channel): Finding[] {
   const t = tightest(contents.map((o): Demand => ({ a: body, b: o, limit: 0 })))
   if (!t) return []
   const R = Math.min(...sled.pieces.map((p) => p.radius))
-  const widest = t.margins.worst < 0 ? widestChannel(R, contentRegions(sledJob(world.assembly, sled))) : undefined
+  const widest = !holds(t.margins) ? widestChannel(R, contentRegions(sledJob(world.assembly, sled))) : undefined
   return [
     finding({
       id: `wire-channel:${c.id}:past`,
@@ -117,7 +117,7 @@ function passes(world: World, sled: Sled, c: Channel): Finding[] {
       state: 'every state',
       why: `Channel ${mm(2 * r0)} wide at radius ${mm(Math.hypot(x, y))}: ${mm(t.nominal.hi)} mm to ${t.pair.b.name}, ${mm(t.margins.worst)} at the worst.${widest ? ` The widest straight channel that fits the whole length is ${mm(Math.max(0, 2 * widest.r))} mm.` : ''}`,
       source: 'a wire beside a part must not be squeezed',
-      fix: t.margins.worst >= 0 ? [] : elsewhere(sled, c, widest),
+      fix: holds(t.margins) ? [] : elsewhere(sled, c, widest),
     }),
   ]
 }
