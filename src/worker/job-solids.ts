@@ -6,11 +6,13 @@ import { type HiltSolid, hiltSolid } from '../papers/hilt-solid.ts'
 import type { SledDimension } from '../papers/sled-dimension.ts'
 import type { Problem } from '../problem/problem.ts'
 import type { Project } from '../project/schema/project.ts'
+import { type WallHole, wallHoles } from './wall-holes.ts'
 
 /** Everything of a job as solids: typed arrays and numbers only. */
 export interface JobSolids {
   readonly hilt: HiltSolid
   readonly sleds: readonly SledSolid[]
+  readonly holes: readonly WallHole[]
 }
 
 /** One sled as it would be printed. */
@@ -49,6 +51,7 @@ export interface FaceMaker {
 export function solidsOfJob(kernel: Kernel, project: Project, { assembly }: Answer, state?: string): JobSolids {
   return {
     hilt: hiltSolid(assembly, state),
+    holes: wallHoles(assembly, state),
     sleds: assembly.sleds.map(({ id, name }): SledSolid => {
       const tried = trySled(kernel, assembly, id)
       if (!tried.ok) return { id: `sleds/${id}`, name, bodies: [], problems: tried.problems }

@@ -3,6 +3,7 @@ import { Plane, Vector3 } from 'three'
 import type { Thing } from '../../papers/hilt-solid.ts'
 import type { MetalLeaf } from '../../papers/metal-leaves.ts'
 import type { JobSolids } from '../../worker/job-solids.ts'
+import type { WallHole } from '../../worker/wall-holes.ts'
 import { CutFace } from './cut-face.tsx'
 import { lying } from './geometry.ts'
 import { useInks } from './inks.ts'
@@ -55,6 +56,10 @@ export function HiltScene(props: HiltSceneProps) {
   const bodies = solids.sleds.flatMap((s) => s.bodies.map((b) => b.id))
   const orderOf = (id: string) => 1 + bodies.indexOf(id)
   const sections = useMemo(() => bySection(solids.hilt.metal), [solids])
+  const holes = useMemo(
+    () => new Map(sections.map(([id]) => [id, solids.holes.filter((h) => h.section === id)])),
+    [sections, solids],
+  )
   return (
     <>
       <ambientLight intensity={2.1} />
@@ -66,7 +71,15 @@ export function HiltScene(props: HiltSceneProps) {
             leaves.map((leaf, i) => (
               // The leaves of a section have no name but their place in it.
               // oxlint-disable-next-line react/no-array-index-key
-              <LeafPiece key={i} leaf={leaf} from={from} to={to} inks={inks} lit={isThingLit(id, picked, lit)} />
+              <LeafPiece
+                key={i}
+                leaf={leaf}
+                holes={holes.get(id) ?? none}
+                from={from}
+                to={to}
+                inks={inks}
+                lit={isThingLit(id, picked, lit)}
+              />
             )),
           ),
         )}
@@ -96,6 +109,8 @@ export function HiltScene(props: HiltSceneProps) {
     </>
   )
 }
+
+const none: readonly WallHole[] = []
 
 const inSled = (t: Thing): boolean => t.rides.startsWith('sleds/')
 

@@ -4,6 +4,8 @@ export interface Turned {
   readonly rings: readonly (readonly (readonly [number, number])[])[]
 }
 
+export type Point3 = readonly [number, number, number]
+
 /** One pass of the round is drawn in so many degrees at most. */
 const chord = 6
 

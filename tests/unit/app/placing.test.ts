@@ -20,7 +20,7 @@ function solidsOf(name: string): JobSolids {
     const body: PrintedSolid = { id: `${s.id}/1`, name: s.name, volume: 1, min, max, ...none }
     return { id: `sleds/${s.id}`, name: s.name, bodies: [body], problems: [] }
   })
-  return { hilt, sleds }
+  return { hilt, sleds, holes: [] }
 }
 
 const inPlace: Standing = { theta: 0, apart: 0, pushed: undefined, hidden: new Set() }
