@@ -92,7 +92,7 @@ const names = Object.keys(expected)
 describe('each bad project, as a file', () => {
   let ran: Map<string, Ran>
   beforeAll(async () => {
-    const results = await each(names, (name) => cli.run(['check', join(folder, name), '--json']))
+    const results = await each(names, (name) => cli.here(['check', join(folder, name), '--json']))
     ran = new Map(names.map((name, i) => [name, results[i] as Ran]))
   })
 

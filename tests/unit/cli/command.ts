@@ -19,6 +19,8 @@ export interface Ran {
 export interface Command {
   /** Runs the built command with these arguments, in a folder of its own. */
   readonly run: (args: readonly string[], options?: RunOptions) => Promise<Ran>
+  /** The same program in the same folder without a process of its own: for what is not about the process. */
+  readonly here: (args: readonly string[]) => Promise<Ran>
   /** Writes a file into that folder and gives its path. */
   readonly file: (name: string, content: string | Uint8Array | object) => string
   readonly folder: () => string
@@ -33,16 +35,20 @@ interface RunOptions {
 export function command(): Command {
   // Inside the project, so that the packages are found.
   const built = join(root, 'node_modules', '.cache', 'sledwright', `cli-${process.pid}-${Date.now()}`)
+  const before = process.cwd()
   let folder = ''
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), 'sledwright-'))
+    process.chdir(folder)
     await build({ root, logLevel: 'silent', build: { ssr: 'src/cli/main.ts', outDir: built } })
   })
   afterAll(() => {
+    process.chdir(before)
     rmSync(built, { recursive: true, force: true })
     rmSync(folder, { recursive: true, force: true })
   })
   return {
+    here: (args) => runHere(args),
     run: (args, options = {}) => start(join(built, 'sledwright.js'), args, folder, options),
     file: (name, content) => {
       const path = join(folder, name)

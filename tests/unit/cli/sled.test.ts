@@ -56,7 +56,7 @@ describe('on clear', () => {
   })
 
   it('ends with the caution for cells, once, and says the unit', async () => {
-    const { out } = await cli.run(['sled', cli.file('once.json', clear), '--out', 'once'])
+    const { out } = await cli.here(['sled', cli.file('once.json', clear), '--out', 'once'])
     expect(out.replace(/\s+/g, ' ').split(cautions.cell)).toHaveLength(2)
     expect(out).toContain('Millimetres')
     expect(out).not.toContain('UNPROVEN')
@@ -82,12 +82,12 @@ describe('on clear', () => {
     ],
   ])('%j writes %j', async (options, names) => {
     const out = options.join('').replaceAll('-', '') || 'both'
-    const ran = await cli.run(['sled', cli.file('one.json', clear), '--out', out, ...options])
+    const ran = await cli.here(['sled', cli.file('one.json', clear), '--out', out, ...options])
     expect([ran.code, ran.err, namesIn(out)]).toEqual([0, '', names])
   })
 
   it('as assembled, the body lies where it is in the hilt', async () => {
-    const ran = await cli.run(['sled', cli.file('hilt.json', clear), '--out', 'hilt', '--layout', 'assembled'])
+    const ran = await cli.here(['sled', cli.file('hilt.json', clear), '--out', 'hilt', '--layout', 'assembled'])
     expect(ran.out.replace(/\s+/g, ' ')).toContain('as assembled: every body where it is in the hilt')
     const { heights } = readStl(folder('hilt/hilt-main-assembled.stl'))
     expect([Math.min(...heights), Math.max(...heights)]).toEqual([20, 100])
@@ -95,7 +95,7 @@ describe('on clear', () => {
 
   it('says of every body its size, which way up and why, its thinnest wall, and its weight where the material is known', async () => {
     const project = { ...clear, printer: [{ id: 'bench', name: 'bench', material: 'material-petg' }] }
-    const { out } = await cli.run(['sled', cli.file('told.json', project), '--out', 'told'])
+    const { out } = await cli.here(['sled', cli.file('told.json', project), '--out', 'told'])
     const said = out.replace(/\s+/g, ' ')
     expect(said).toMatch(/sled: 29 × 29 × 80 mm, [\d.]+ cm³, [\d.]+–[\d.]+ g solid in PETG, \d+ triangles, closed/)
     expect(said).toMatch(/Upright on its (rear|blade) end/)
@@ -106,11 +106,11 @@ describe('on clear', () => {
 
   it('names the files that an earlier run left and this one did not write', async () => {
     const path = cli.file('left.json', clear)
-    await cli.run(['sled', path, '--out', 'left'])
+    await cli.here(['sled', path, '--out', 'left'])
     writeFileSync(folder('left/left-main-2.stl'), 'an earlier piece')
     writeFileSync(folder('left/left-other.stl'), 'of no sled of this project')
     writeFileSync(folder('left/left-main-assembled.stl'), 'another layout')
-    const ran = await cli.run(['sled', path, '--out', 'left', '--stl'])
+    const ran = await cli.here(['sled', path, '--out', 'left', '--stl'])
     const said = ran.err.replace(/\s+/g, ' ')
     expect(ran.code).toBe(0)
     for (const name of ['left-main.3mf', 'left-main-2.stl'])
@@ -128,7 +128,7 @@ it('on unsure it writes too, and says why it is unsure', async () => {
   const doubtful = { value: 30, plus: 0.6, minus: 0.6 }
   const [body] = clear.sections ?? []
   const loose = { ...clear, sections: [{ ...body, bore: [{ id: 'main', diameter: doubtful }] }] }
-  const ran = await cli.run(['sled', cli.file('loose.json', loose), '--out', 'loose'])
+  const ran = await cli.here(['sled', cli.file('loose.json', loose), '--out', 'loose'])
   expect(ran.out).toMatch(/^UNSURE /)
   expect([ran.code, namesIn('loose')]).toEqual([0, ['loose-main.3mf', 'loose-main.stl', 'loose.sled.json']])
 })
@@ -138,7 +138,7 @@ describe('on a clash', () => {
     mkdirSync(folder('refused'))
     writeFileSync(folder('refused/neck-main.stl'), 'old')
     writeFileSync(folder('refused/neck-main.3mf'), 'old')
-    const ran = await cli.run(['sled', cli.file('neck.json', clash), '--out', 'refused'])
+    const ran = await cli.here(['sled', cli.file('neck.json', clash), '--out', 'refused'])
     expect(ran.code).toBe(2)
     expect(ran.out).toMatch(/^CLASH {2}sled on the way in: mouth/)
     expect(ran.err).toMatch(/neck-main\.stl is from an earlier run: do not print it/)
@@ -148,7 +148,7 @@ describe('on a clash', () => {
   })
 
   it('writes when forced, and says so in every name and in the files', async () => {
-    const ran = await cli.run(['sled', cli.file('forced.json', clash), '--out', 'forced', '--force'])
+    const ran = await cli.here(['sled', cli.file('forced.json', clash), '--out', 'forced', '--force'])
     expect([ran.code, namesIn('forced')]).toEqual([
       0,
       ['forced-UNPROVEN.sled.json', 'forced-main-UNPROVEN.3mf', 'forced-main-UNPROVEN.stl'],
@@ -164,15 +164,15 @@ describe('on a clash', () => {
 
 it('a forced file stands beside the proven one of an earlier run, which is named', async () => {
   const path = cli.file('turned.json', clear)
-  await cli.run(['sled', path, '--out', 'turned', '--stl'])
+  await cli.here(['sled', path, '--out', 'turned', '--stl'])
   cli.file('turned.json', clash)
-  const ran = await cli.run(['sled', path, '--out', 'turned', '--stl', '--force'])
+  const ran = await cli.here(['sled', path, '--out', 'turned', '--stl', '--force'])
   expect(ran.code).toBe(0)
   expect(ran.err.replace(/\s+/g, ' ')).toContain('turned-main.stl is from an earlier run')
 })
 
 it('an unknown layout is refused with those there are', async () => {
-  const ran = await cli.run(['sled', cli.file('layout.json', clear), '--out', 'layout', '--layout', 'flat'])
+  const ran = await cli.here(['sled', cli.file('layout.json', clear), '--out', 'layout', '--layout', 'flat'])
   expect([ran.code, ran.out, namesIn('layout')]).toEqual([64, '', []])
   expect(ran.err).toMatch(/no layout "flat"[^]*printed, assembled/)
 })
@@ -190,7 +190,7 @@ describe('a sled that cannot be made', () => {
       'sleds/main/diameter',
     ],
   ])('%s: says what is missing', async (_what, project, path) => {
-    const ran = await cli.run(['sled', cli.file('none.json', project), '--out', 'none'])
+    const ran = await cli.here(['sled', cli.file('none.json', project), '--out', 'none'])
     expect(ran.code).toBe(65)
     expect(ran.err).toContain(path)
     expect(namesIn('none')).toEqual([])
@@ -209,10 +209,10 @@ describe('a sled that cannot be made', () => {
       ],
     }
     const path = cli.file('cut.json', cut)
-    const ran = await cli.run(['sled', path, '--out', 'cut'])
+    const ran = await cli.here(['sled', path, '--out', 'cut'])
     expect([ran.code, namesIn('cut')]).toEqual([2, []])
     expect(ran.err).toContain('2 pieces')
-    const forced = await cli.run(['sled', path, '--out', 'cut', '--force'])
+    const forced = await cli.here(['sled', path, '--out', 'cut', '--force'])
     expect([forced.code, namesIn('cut')]).toEqual([
       0,
       ['cut-UNPROVEN.sled.json', 'cut-main-UNPROVEN.3mf', 'cut-main-UNPROVEN.stl'],
@@ -227,7 +227,7 @@ describe('a folder that cannot be written to', () => {
     ['a file stands in its way', () => join(cli.file('blocked', 'x'), 'inner'), 'stands in its path'],
     ['it is no place for files', () => '/proc/none', 'Nothing was written'],
   ])('%s', async (_what, out, hint) => {
-    const ran = await cli.run(['sled', cli.file('way.json', clear), '--out', out()])
+    const ran = await cli.here(['sled', cli.file('way.json', clear), '--out', out()])
     expect(ran.code).toBe(65)
     expect(ran.err.replace(/\s+/g, ' ')).toContain(hint)
     expect(ran.err.replace(/\s+/g, ' ')).toContain('Nothing was written')
@@ -238,7 +238,7 @@ describe('a folder that cannot be written to', () => {
     async (name) => {
       const out = `half-${name}`
       mkdirSync(folder(`${out}/${name}`), { recursive: true })
-      const ran = await cli.run(['sled', cli.file('way.json', clear), '--out', out])
+      const ran = await cli.here(['sled', cli.file('way.json', clear), '--out', out])
       expect(ran.code).toBe(65)
       expect(ran.err.replace(/\s+/g, ' ')).toContain('A folder has the name that a file should get')
       expect(namesIn(out)).toEqual([name])
@@ -247,7 +247,7 @@ describe('a folder that cannot be written to', () => {
 
   it('no folder is named', async () => {
     const path = cli.file('way.json', clear)
-    expect((await cli.run(['sled', path])).code).toBe(64)
-    expect((await cli.run(['sled', path, '--out', ''])).code).toBe(64)
+    expect((await cli.here(['sled', path])).code).toBe(64)
+    expect((await cli.here(['sled', path, '--out', ''])).code).toBe(64)
   })
 })
