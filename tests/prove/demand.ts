@@ -12,8 +12,8 @@ export interface Demand {
   readonly gap: (w: World, memo: Memo) => Bounds
 }
 
-/** Gaps already measured between things that did not move or change since. */
-export type Memo = Map<string, Bounds>
+/** Gaps already measured between things that did not move or change since: by what moves, then by what it is measured to. */
+export type Memo = Map<string, Map<string, Bounds>>
 
 export interface StateTruth {
   readonly id: string

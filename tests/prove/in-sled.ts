@@ -59,7 +59,7 @@ function inNest(part: PartTruth, sled: string): Demand[] {
         const { built, error } = sledIn(w, sled)
         const nested = partIn(w, part.of).nested
         const found = nested.map((s) =>
-          remembered(memo, `nest ${sled}|${s.key}`, () => {
+          remembered(memo, `nest ${sled}`, s.key, () => {
             const d = built.mesh.distanceTo(s, nearNest)
             return { lo: d, hi: d }
           }),

@@ -33,11 +33,17 @@ export const partMover = (w: World, of: string, aside: V3 = still): Moving => ({
 export const moverOf = (w: World, of: string, aside: V3 = still): Moving =>
   of.startsWith('sleds/') ? sledMover(w, of.slice(6), aside) : partMover(w, of, aside)
 
-export function remembered(memo: Memo, key: string, measure: () => Bounds): Bounds {
-  const known = memo.get(key)
+/** `mover` and `key` apart: a mover's key is long, and written anew it would be read anew each time. */
+export function remembered(memo: Memo, mover: string, key: string, measure: () => Bounds): Bounds {
+  let own = memo.get(mover)
+  if (!own) {
+    own = new Map()
+    memo.set(mover, own)
+  }
+  const known = own.get(key)
   if (known) return known
   const found = measure()
-  memo.set(key, found)
+  own.set(key, found)
   return found
 }
 
@@ -50,7 +56,7 @@ export const less = (b: Bounds, by: number): Bounds => ({ lo: b.lo - by, hi: b.h
 
 export function gapToSolids(m: Moving, solids: readonly Convex[], way: Heading | undefined, memo: Memo): Bounds {
   const found = solids.map((s) =>
-    remembered(memo, `${m.mover.key}|${s.key}|${way ?? ''}`, () => toSolids(m.mover, [s], way)),
+    remembered(memo, m.mover.key, `${s.key}|${way ?? ''}`, () => toSolids(m.mover, [s], way)),
   )
   return less(least(found), m.error)
 }
@@ -62,9 +68,9 @@ export function gapToMetal(
   memo: Memo,
   keep: Keep = all,
 ): Bounds {
-  const key = `${m.mover.key}|${metal.key}|${way ?? ''}|${keep.key}`
+  const key = `${metal.key}|${way ?? ''}|${keep.key}`
   return less(
-    remembered(memo, key, () => toMetal(m.mover, metal, way, keep)),
+    remembered(memo, m.mover.key, key, () => toMetal(m.mover, metal, way, keep)),
     m.error,
   )
 }
@@ -76,7 +82,7 @@ export function gapToIntrusion(m: Moving, i: Intrusion, way: Heading | undefined
 /** To another sled: bounded from below by its full cylinders, from above by some of its corners. */
 export function gapToSled(w: World, m: Moving, other: string, way: Heading | undefined, memo: Memo): Bounds {
   const o = sledIn(w, other)
-  return remembered(memo, `${m.mover.key}|sled ${other} ${o.shift.z.toFixed(7)} ${o.error}|${way ?? ''}`, () => {
+  return remembered(memo, m.mover.key, `sled ${other} ${o.shift.z.toFixed(7)} ${o.error}|${way ?? ''}`, () => {
     const full = gapToSolids(m, o.built.mesh.hullOf(o.shift), way, memo)
     const some = gapToSolids(m, o.built.mesh.someCorners(o.shift), way, memo)
     return { lo: full.lo - o.error, hi: some.hi - o.error }

@@ -70,14 +70,16 @@ export class SledMesh {
     const found: { t: Convex; d: number }[] = []
     const b = this.#boxes
     const [{ x: x0, y: y0, z: z0 }, { x: x1, y: y1, z: z1 }] = [c.min, c.max]
+    const square = within * within
     for (let i = 0; i < this.#triangles.length; i++) {
       const k = 6 * i
       const z = Math.max((b[k + 2] as number) - z1, z0 - (b[k + 5] as number), 0)
       if (z >= within) continue
       const x = Math.max((b[k] as number) - x1, x0 - (b[k + 3] as number), 0)
+      if (x >= within) continue
       const y = Math.max((b[k + 1] as number) - y1, y0 - (b[k + 4] as number), 0)
-      const d = Math.hypot(x, y, z)
-      if (d < within) found.push({ t: this.#triangles[i] as Convex, d })
+      const d2 = x * x + y * y + z * z
+      if (d2 < square) found.push({ t: this.#triangles[i] as Convex, d: Math.sqrt(d2) })
     }
     return found.sort((p, q) => p.d - q.d)
   }
