@@ -1,15 +1,27 @@
-import { spawnSync } from 'node:child_process'
-import { dirname, join } from 'node:path'
-import { fileURLToPath } from 'node:url'
+import { join } from 'node:path'
+import { buildIfChanged } from '../../src/start/build.mjs'
+import { show } from '../../src/start/run.mjs'
 
-/** Bundles the bench as the product is bundled, so that what is measured is what ships, and runs it. */
-const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))))
-const vite = join(root, 'node_modules', 'vite', 'bin', 'vite.js')
-const build = spawnSync(
-  process.execPath,
-  [vite, 'build', '--ssr', 'tests/bench/bench.ts', '--outDir', 'dist/bench', '--logLevel', 'warn'],
-  { cwd: root, stdio: 'inherit' },
-)
-if (build.status !== 0) process.exit(build.status ?? 1)
-const run = spawnSync(process.execPath, [join(root, 'dist', 'bench', 'sledwright.js')], { cwd: root, stdio: 'inherit' })
-process.exit(run.status ?? 1)
+/**
+ * Speed, with the machine's name. What is measured is what ships: the kernel's side bundled as the product is, the
+ * built command line, and the built page in a headless browser. `npm run bench -- --only kernel` or `--only page`
+ * runs one of the two.
+ */
+const root = join(import.meta.dirname, '..', '..')
+const [, only] = /--only[ =](\w+)/.exec(process.argv.slice(2).join(' ')) ?? []
+const program = (/** @type {string[]} */ ...path) => join(root, 'node_modules', ...path)
+const bundle = ['build', '--ssr', 'tests/bench/bench.ts', '--outDir', 'dist/bench', '--logLevel', 'warn']
+
+/** @type {readonly { name: string, run: () => number }[]} */
+const steps = [
+  { name: 'build', run: () => buildIfChanged(root) },
+  { name: 'kernel', run: () => show(process.execPath, [program('vite', 'bin', 'vite.js'), ...bundle]) },
+  { name: 'kernel', run: () => show(process.execPath, [join(root, 'dist', 'bench', 'sledwright.js')]) },
+  { name: 'page', run: () => show(process.execPath, [program('tsx', 'dist', 'cli.mjs'), 'tests/bench/page.ts']) },
+]
+
+for (const { name, run } of steps) {
+  if (only !== undefined && name !== 'build' && name !== only) continue
+  process.exitCode = run()
+  if (process.exitCode !== 0) break
+}

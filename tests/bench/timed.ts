@@ -7,12 +7,20 @@ export interface Timed {
 
 export function timed(runs: number, warmup: number, work: (i: number) => void): Timed {
   for (let i = 0; i < warmup; i++) work(i)
-  const times = Array.from({ length: runs }, (_, i) => {
-    const start = performance.now()
-    work(warmup + i)
-    return performance.now() - start
-  }).sort((a, b) => a - b)
-  return { median: times[runs >> 1] as number, p95: times[Math.floor(runs * 0.95)] as number, runs }
+  return summed(
+    Array.from({ length: runs }, (_, i) => {
+      const start = performance.now()
+      work(warmup + i)
+      return performance.now() - start
+    }),
+  )
+}
+
+/** What was timed elsewhere, ms; at least one time. */
+export function summed(times: readonly number[]): Timed {
+  const sorted = [...times].sort((a, b) => a - b)
+  const runs = sorted.length
+  return { median: sorted[runs >> 1] as number, p95: sorted[Math.floor(runs * 0.95)] as number, runs }
 }
 
 /** One line of the bench. `aside`: the target, or what the number means. */

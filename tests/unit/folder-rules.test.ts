@@ -29,7 +29,6 @@ const OUTSIDE: Record<string, string[]> = {
   react: ['src/app'],
   'react/jsx-runtime': ['src/app'],
   'react-dom/client': ['src/app'],
-  'react-aria-components': ['src/app'],
   zustand: ['src/app'],
   zundo: ['src/app'],
   three: ['src/app'],
