@@ -1,7 +1,7 @@
 import vectorText from '@jscad/modeling/src/text/vectorText.js'
 import { slabsOf } from '../../../geometry/plan/cross-section.ts'
-import { type Dimension, type PlanItem, planSpan } from '../../../geometry/plan/plan.ts'
-import { polar } from '../../../geometry/region/point.ts'
+import { type Dimension, type PlanItem, type Plate, planSpan } from '../../../geometry/plan/plan.ts'
+import { polar, radians, turnBetween } from '../../../geometry/region/point.ts'
 import { remember } from '../../../geometry/remember.ts'
 import { dimension } from '../dimensions.ts'
 import { beyond, cannot, drawnAt, innerRadius, outerRadius, type SledJob } from '../job.ts'
@@ -30,7 +30,7 @@ export function markItems(job: SledJob, items: readonly PlanItem[]): PlanItem[] 
     return z === undefined ? [] : [{ id, text, z, theta, height, depth, stroke, typed: true }]
   })
   const marks = [...typed, ...(sled.input.standardMarks ? standardMarks(job) : [])]
-  return marks.flatMap((m) => engraved(job, items, m))
+  return marks.reduce<PlanItem[]>((written, m) => [...written, ...engraved(job, items, written, m)], [])
 }
 
 /** + and − at the ends of every cell, an arrow towards the blade, and the revision. */
@@ -46,7 +46,8 @@ function standardMarks(job: SledJob): Mark[] {
   return [...ends, { ...plain, id: 'up', text: `${sled.input.revision ?? 'R1'} ->`, z: middle - 5 }]
 }
 
-function engraved(job: SledJob, items: readonly PlanItem[], m: Mark): PlanItem[] {
+/** `written`: the marks before it, which it must not run into. */
+function engraved(job: SledJob, items: readonly PlanItem[], written: readonly PlanItem[], m: Mark): PlanItem[] {
   const { sled } = job
   const path = (field: string) => `sleds/${sled.id}/marks/${m.id}/${field}`
   const height = dimension('letter height', m.height, usual.height, path('height'), 'common practice, no source')
@@ -59,10 +60,12 @@ function engraved(job: SledJob, items: readonly PlanItem[], m: Mark): PlanItem[]
   const R = innerRadius(sled, m.z, m.z + length)
   if (!legible(job, height, depth, stroke, R)) return []
   const [z0, z1] = [m.z, m.z + length]
-  const near = items.filter(({ solid }) => planSpan(solid).z1 > z0 - 1 && planSpan(solid).z0 < z1 + 1)
+  const isNear = ({ solid }: PlanItem) => planSpan(solid).z1 > z0 - 1 && planSpan(solid).z0 < z1 + 1
+  const near = items.filter(isNear)
+  const taken = written.filter(isNear).flatMap(({ solid }) => (solid.shape === 'plate' ? [strokeOf(solid)] : []))
   const deep = depth.value + sled.print.leastWall
   if (m.typed && !onSled(job, m, path('z'), length)) return []
-  const found = m.theta ?? plainSide({ near, z0, z1, halfWidth: half, R, deep })
+  const found = m.theta ?? plainSide({ near, taken, z0, z1, halfWidth: half, R, deep })
   if (found === undefined) {
     const hint = 'Choose another height, smaller letters, or type a clock angle.'
     if (m.typed) cannot(job, path('z'), `z ${m.z}`, `a height beside ${length.toFixed(1)} mm of plain outside`, hint, 1)
@@ -173,8 +176,18 @@ const probes = [0, -1, 1, -0.5, 0.5]
 /** Plain outside kept around a text, mm. */
 const plain = 1
 
+/** A stroke already written: its clock angle, and how far it reaches to either side of it, mm. */
+interface Stroke {
+  readonly theta: number
+  readonly half: number
+}
+
+const strokeOf = ({ theta, points }: Plate): Stroke => ({ theta, half: Math.max(...points.map(([t]) => Math.abs(t))) })
+
 interface PlainAsk {
   readonly near: readonly PlanItem[]
+  /** Strokes beside it along the axis. */
+  readonly taken: readonly Stroke[]
   readonly z0: number
   readonly z1: number
   readonly halfWidth: number
@@ -185,8 +198,8 @@ interface PlainAsk {
 /** A clock angle at which the outside is whole over the text's length and width; undefined where there is none. */
 const plainSide = remember(
   64,
-  (a: PlainAsk) => JSON.stringify([a.near.map((x) => [x.op, x.stage, x.solid]), a.z0, a.z1, a.halfWidth, a.R, a.deep]),
-  ({ near, z0, z1, halfWidth, R, deep }: PlainAsk): number | undefined => {
+  ({ near, ...a }: PlainAsk) => JSON.stringify([near.map((x) => [x.op, x.stage, x.solid]), a]),
+  ({ near, taken, z0, z1, halfWidth, R, deep }: PlainAsk): number | undefined => {
     const beside = slabsOf(near, true).filter((s) => s.z1 > z0 - 1 && s.z0 < z1 + 1)
     if (beside.length === 0) return undefined
     const half = (Math.asin(Math.min(1, (halfWidth + plain) / R)) * 180) / Math.PI
@@ -198,7 +211,8 @@ const plainSide = remember(
       // From the back (θ = 180) outwards to both sides.
       const theta = (180 + (k % 2 === 0 ? 1 : -1) * Math.ceil(k / 2) * 5 + 360) % 360
       const plainAt = (s: number) => whole(R - 0.05, theta + s * half) && whole(R - deep, theta + s * half)
-      if (probes.every(plainAt)) return theta
+      const isFree = (s: Stroke) => radians(Math.abs(turnBetween(theta, s.theta))) * R >= halfWidth + s.half + plain
+      if (taken.every(isFree) && probes.every(plainAt)) return theta
     }
     return undefined
   },

@@ -50,6 +50,18 @@ describe('an engraved text', () => {
     expect(Math.abs(aside - 180)).toBeGreaterThan(45)
   })
 
+  it('does not run into another beside it, and has the same place to itself farther along', () => {
+    const at = (other: number) => {
+      const marks = [50, other].map((z, i) => ({ id: `m${i}`, text: 'R2', z }) as Mark)
+      const all = strokes(job({ marks }))
+      return marks.map((m) => all.find((x) => x.id.includes(`/${m.id}/`))?.dimensions.at(-1)?.value ?? Number.NaN)
+    }
+    const [one, beside] = at(52) as [number, number]
+    // Two texts 3.5 high with lines of 0.6 and 1 mm of plain outside between them, on a radius of 14 mm.
+    expect((Math.abs(beside - one) * Math.PI * 14) / 180).toBeGreaterThanOrEqual(3.5 + 0.6 + 1)
+    expect(at(70)).toEqual([one, one])
+  })
+
   it('every dimension of it can be typed, and says so', () => {
     const typed = strokes(marked({ theta: 30, height: 5, depth: 0.4, stroke: 0.8 }))[0]?.dimensions
     expect(typed?.map((d) => [d.name, d.value, d.how])).toEqual([
