@@ -9,6 +9,8 @@ export interface Obstacle {
   readonly region: Region
   /** wall: metal; inside: carried by a sled; passing: at another height when all is in, but it goes through here. */
   readonly role: 'wall' | 'inside' | 'passing'
+  /** Of what passes, the move by which it comes; of a wall, the move during which it is met: none where all is in. */
+  readonly way?: string
   /** Ids of what it is meant to touch. */
   readonly meant: readonly string[]
 }
@@ -64,7 +66,7 @@ function shown(sorted: readonly Omit<CrossGap, 'tightest'>[]) {
 
 function judged(a: Obstacle, b: Obstacle): boolean {
   if (a.of === b.of || a.meant.includes(b.of) || b.meant.includes(a.of)) return false
-  if (a.role === 'wall') return b.role !== 'wall'
+  if (a.role === 'wall' || b.role === 'wall') return a.role !== b.role && a.way === b.way
   // Two things that both move keep their distance from each other wherever they are.
-  return a.role === 'inside' ? b.role !== 'passing' : b.role === 'wall'
+  return a.role === 'inside' && b.role === 'inside'
 }

@@ -3,7 +3,9 @@ import { origin } from '../../geometry/region/point.ts'
 import type { Region } from '../../geometry/region/region.ts'
 import type { Body } from '../body/body.ts'
 import { isThere } from '../body/there.ts'
-import type { Assembly, Part } from '../resolve/assembly.ts'
+import { during } from '../checks/obstacles.ts'
+import { worldOf } from '../checks/world.ts'
+import type { Assembly, BoreBody, Insertion, Part } from '../resolve/assembly.ts'
 import { type CrossGap, crossGaps, type Obstacle } from './cross-gaps.ts'
 import { type SledCross, sledCross, sledRegionsAt } from './cross-sled.ts'
 import { wallWhereUnknown } from './metal-section.ts'
@@ -48,12 +50,7 @@ export function crossSectionView(
 ): CrossSectionView {
   const gone = assembly.states.find((s) => s.id === state)?.without
   const here = (body: Body) => isThere(body.states, state) && !gone?.has(body.of)
-  const walls = assembly.bores.flatMap(({ body }) => {
-    const region = isThere(body.states, state) ? bodyAt(body, z) : undefined
-    return region ? [{ body, region, r: radiusOf(body) }] : []
-  })
-  // Two steps meet at their common end; the narrower one decides there.
-  const wall = walls.toSorted((a, b) => a.r - b.r)[0]
+  const wall = narrowest(assembly.bores, z, state)
   const outer = outsideAt(assembly, z)
   const parts = assembly.parts.filter((p) => !gone?.has(p.id))
   const contents = parts.map((p) => ({ ...partAt(p.id, p.name, p.kind, p.bodies, z), inWall: p.section !== undefined }))
@@ -84,10 +81,9 @@ export function crossSectionView(
         obstacle(p, r.body.name, r.region, p.section === undefined ? 'inside' : 'wall'),
       ),
     ),
-    ...passers.map(({ part, body, region }) => obstacle(part, body.name, region, 'passing')),
-    ...[...regionsOf(inTheWay, z), ...(wall && wall.r > 0 ? [wall] : [])].map(
-      ({ body, region }): Obstacle => ({ of: body.of, name: body.name, region, role: 'wall', meant: [] }),
-    ),
+    ...[...regionsOf(inTheWay, z), ...(wall && wall.r > 0 ? [wall] : [])].map(wallOf),
+    ...passers.map(({ way, part, body, region }) => ({ ...obstacle(part, body.name, region, 'passing'), way: way.id })),
+    ...[...new Set(passers.map((p) => p.way))].flatMap((way) => metOn(assembly, way, z)),
   ]
   return {
     z,
@@ -133,8 +129,48 @@ function obstacle(part: Part, name: string, region: Region, role: Obstacle['role
 const onSled = (parts: readonly Part[], sled: string): string[] =>
   parts.filter((p) => p.sled === sled && p.goesIn === 'with-sled').map((p) => p.id)
 
+interface Wall {
+  readonly body: Body
+  readonly region: Region
+  readonly r: number
+}
+
+/** The metal of a bore at a height. Two steps meet at their common end; the narrower one decides there. */
+function narrowest(bores: readonly BoreBody[], z: number, state: string): Wall | undefined {
+  const walls = bores.flatMap(({ body }): Wall[] => {
+    const region = isThere(body.states, state) ? bodyAt(body, z) : undefined
+    return region ? [{ body, region, r: radiusOf(body) }] : []
+  })
+  return walls.toSorted((a, b) => a.r - b.r)[0]
+}
+
+const wallOf = ({ body, region }: { body: Body; region: Region }): Obstacle => ({
+  of: body.of,
+  name: body.name,
+  region,
+  role: 'wall',
+  meant: [],
+})
+
+/** What a move meets at a height: only the sections that are there by then, and what was fitted before. */
+function metOn(assembly: Assembly, way: Insertion, z: number): Obstacle[] {
+  const { bores, intrusions } = during(worldOf(assembly), way)
+  const metal = narrowest(bores, z, way.during ?? 'assembly')
+  return [...regionsOf(intrusions, z), ...(metal && metal.r > 0 ? [metal] : [])].map((w) => ({
+    ...wallOf(w),
+    way: way.id,
+  }))
+}
+
+interface Passer {
+  readonly way: Insertion
+  readonly part: Part
+  readonly body: Body
+  readonly region: Region
+}
+
 /** The parts of sleds that pass a height on their way in, being elsewhere at the end. */
-function passing(assembly: Assembly, z: number): { part: Part; body: Body; region: Region }[] {
+function passing(assembly: Assembly, z: number): Passer[] {
   return assembly.insertions.flatMap((way) =>
     assembly.parts
       .filter((p) => way.moves === `sleds/${p.sled}` && p.goesIn === 'with-sled')
@@ -143,7 +179,7 @@ function passing(assembly: Assembly, z: number): { part: Part; body: Body; regio
           const { z0, z1 } = nominalSpan(body)
           const beyond = way.heading === 'blade' ? z0 > z && z >= way.opening : z1 < z && z <= way.opening
           const region = beyond ? bodyAt(body, (z0 + z1) / 2) : undefined
-          return region ? [{ part, body, region }] : []
+          return region ? [{ way, part, body, region }] : []
         }),
       ),
   )

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { crossSectionView } from '../../../src/papers/cross-section.ts'
 import type { Outline } from '../../../src/papers/outline.ts'
+import { answerTo, demo, projectOf } from '../job/demo-answer.ts'
 import { assemblyOf, lantern } from './lantern.ts'
 
 const assembly = assemblyOf(lantern)
@@ -52,6 +53,17 @@ describe('the cross-section', () => {
     const tightest = mouth.gaps.find((g) => g.tightest)
     expect(tightest).toMatchObject({ passing: true, ids: expect.arrayContaining(['sections/tube/mouth']) })
     expect(tightest?.gap).toBeLessThan(0)
+  })
+
+  it('asks of what passes only what is there by then: not the pommel that is screwed on last', () => {
+    const weir = answerTo(projectOf(demo('weir-lantern'))).assembly
+    // At the end of the pommel's spigot, which stands inside the mouth thread once it is screwed on.
+    const view = crossSectionView(weir, 40)
+    expect(view.bore).toBe('hollow of the pommel')
+    expect(view.passing.length).toBeGreaterThan(0)
+    const walls = view.gaps.filter((g) => g.passing).flatMap((g) => g.ids.filter((id) => id.startsWith('sections/')))
+    expect(walls.length).toBeGreaterThan(0)
+    expect([...new Set(walls)]).toEqual(['sections/body/mouth'])
   })
 
   it('shows solid metal as solid, and nothing where the hilt is not', () => {
