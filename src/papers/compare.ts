@@ -70,9 +70,14 @@ function changeOf(before: Finding | undefined, after: Finding | undefined): Find
 
 const standing = (f: Finding | undefined): Standing | undefined => f && { status: f.status, worst: f.margin.worst }
 
-/** Everything in which two projects differ, in the order of the project. */
+/** Everything in which two projects differ, in the order of the project; what reads the same is told once: job and hilt often share a name. */
 export function differencesOf(before: Project, after: Project): readonly Difference[] {
-  return walk({ before, after }, before, after, [], '')
+  const all = walk({ before, after }, before, after, [], '')
+  const read = new Set<string>()
+  return all.filter((d) => {
+    const text = [d.what, d.before, d.after].join('\n')
+    return !read.has(text) && read.add(text)
+  })
 }
 
 interface Two {

@@ -34,6 +34,12 @@ describe('what two jobs have differently', () => {
     ])
   })
 
+  it('tells once of a name that job and hilt share', () => {
+    const named = changed('hilts/hilt/name', 'Mole lantern', changed('job/job/name', 'Mole lantern'))
+    const names = differencesOf(landing, named).filter((d) => d.after === 'Mole lantern')
+    expect(names.map((d) => d.path)).toEqual(['job/job/name'])
+  })
+
   it('tells of a record that came or went, not of all its fields', () => {
     const more = withRecord(landing, 'sleds/main/bulkheads', { id: 'wall', z: 132 }) as Project
     const came = { path: 'sleds/main/bulkheads/wall', before: 'not there', after: 'there' }
