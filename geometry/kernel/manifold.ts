@@ -3,6 +3,7 @@ import type { Mesh } from '../mesh/mesh.ts'
 import { weld } from '../mesh/weld.ts'
 import { checkPlan } from '../plan/check-plan.ts'
 import { leastFacets } from '../plan/facets.ts'
+import { idleItems } from '../plan/idle.ts'
 import type { PlanBody, PlanItem } from '../plan/plan.ts'
 import { makeSolid, type Own } from './manifold-solid.ts'
 import { scoped } from './scope.ts'
@@ -40,21 +41,16 @@ export function buildBody(kernel: Kernel, body: PlanBody, facets = leastFacets):
       ids.set(marked.originalID(), i)
       return marked
     }
-    const indexed = body.items.map((item, i) => ({ item, solid: make(item, i) }))
+    const idle = idleItems(body.items)
+    const indexed = body.items.flatMap((item, i) => (idle.has(i) ? [] : [{ item, solid: make(item, i) }]))
     const empty = indexed.filter((x) => x.solid.isEmpty() || x.solid.status() !== 'NoError')
     if (empty.length > 0)
       return { ok: false, faults: empty.map((x) => ({ item: x.item.id, what: `no solid (${x.solid.status()})` })) }
+    if (!indexed.some((x) => x.item.op === 'add' && x.item.stage !== 2)) return nothingLeft(body)
     const result = combine(kernel, own, indexed)
-    if (result.status() !== 'NoError' || result.isEmpty() || !(result.volume() > 0))
-      return {
-        ok: false,
-        faults: [
-          {
-            item: body.id,
-            what: result.isEmpty() ? 'nothing is left of the body' : `the kernel says ${result.status()}`,
-          },
-        ],
-      }
+    if (result.isEmpty()) return nothingLeft(body)
+    if (result.status() !== 'NoError' || !(result.volume() > 0))
+      return { ok: false, faults: [{ item: body.id, what: `the kernel says ${result.status()}` }] }
     const parts = result.decompose()
     for (const p of parts) own(p)
     const whole = parts.filter((p) => Math.abs(p.volume()) > crumb)
@@ -62,6 +58,11 @@ export function buildBody(kernel: Kernel, body: PlanBody, facets = leastFacets):
     return { ok: true, mesh: meshOf(kept, ids), pieces: whole.length }
   })
 }
+
+const nothingLeft = (body: PlanBody): BuildResult => ({
+  ok: false,
+  faults: [{ item: body.id, what: 'nothing is left of the body' }],
+})
 
 function combine(kernel: Kernel, own: Own, items: readonly { item: PlanItem; solid: Manifold }[]): Manifold {
   const of = (op: PlanItem['op'], stage: 1 | 2) =>

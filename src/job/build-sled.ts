@@ -2,6 +2,7 @@ import { buildBody, type Kernel } from '../../geometry/kernel/manifold.ts'
 import { type GateReport, gate } from '../../geometry/mesh/gate.ts'
 import type { Mesh } from '../../geometry/mesh/mesh.ts'
 import { leastFacets } from '../../geometry/plan/facets.ts'
+import { idleItems } from '../../geometry/plan/idle.ts'
 import type { Plan, PlanBody } from '../../geometry/plan/plan.ts'
 import { planBounds } from '../../geometry/plan/plan-bounds.ts'
 import { remember } from '../../geometry/remember.ts'
@@ -86,11 +87,15 @@ interface SolidAsk {
  */
 const solidOf = remember(
   8,
-  ({ body, facets, leastWall }: SolidAsk) =>
-    JSON.stringify(
-      [facets, leastWall, body.id, body.items.map((x) => [x.id, x.op, x.stage, x.nest === 'mark', x.solid])],
-      (_key, value) => (typeof value === 'number' && !Number.isFinite(value) ? String(value) : value),
-    ),
+  ({ body, facets, leastWall }: SolidAsk) => {
+    const idle = idleItems(body.items)
+    const made = body.items.flatMap((x, i) =>
+      idle.has(i) ? [] : [[i, x.id, x.op, x.stage, x.nest === 'mark', x.solid]],
+    )
+    return JSON.stringify([facets, leastWall, body.id, made], (_key, value) =>
+      typeof value === 'number' && !Number.isFinite(value) ? String(value) : value,
+    )
+  },
   ({ kernel, body, facets, leastWall }: SolidAsk) => {
     const built = buildBody(kernel, body, facets)
     if (!built.ok) return built
