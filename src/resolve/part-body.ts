@@ -203,14 +203,25 @@ function board(
     )
   const pieces: Piece[] = zs.slice(1).map((z, i): BlockPiece => {
     const [lo, hi] = widthBetween(b.outline, zs[i] as number, z)
+    // Counted from the true rear edge. An edge that stands out makes every slab longer, one that stands in can shorten
+    // only the ends: what lies between follows the two in a straight line that is right at both.
     const z0 =
       i === 0
-        ? combine([
-            [exact(zs[i] as number), 1],
-            [edge, -1],
+        ? exact(first)
+        : combine([
+            [exact((zs[i] as number) - half / 2), 1],
+            [edge, 0.5],
           ])
-        : exact(zs[i] as number)
-    const z1 = z === last ? add(exact(z), edge) : exact(z)
+    const z1 =
+      z === last
+        ? combine([
+            [exact(z), 1],
+            [edge, 2],
+          ])
+        : combine([
+            [exact(z + half / 2), 1],
+            [edge, 1.5],
+          ])
     return {
       kind: 'block',
       name: '',

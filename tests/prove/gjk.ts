@@ -99,12 +99,15 @@ function onTetrahedron(a: V3, b: V3, c: V3, d: V3): Nearest {
     [a, d, b, c],
     [b, d, c, a],
   ] as const
+  const [ab, ac, ad] = [minus(b, a), minus(c, a), minus(d, a)]
+  const size = Math.sqrt(Math.max(dot(ab, ab), dot(ac, ac), dot(ad, ad)))
+  // A flat tetrahedron has no inside, whatever rounding says of it: then every face is asked.
+  const flat = Math.abs(dot(cross(ab, ac), ad)) < 1e-9 * size ** 3
   let best: Nearest | undefined
   for (const [p, q, r, other] of faces) {
     const normal = cross(minus(q, p), minus(r, p))
     const side = -dot(normal, p) * dot(normal, minus(other, p))
-    // A flat tetrahedron has no inside: then every face is asked.
-    if (side > 1e-18) continue
+    if (!flat && side > 0) continue
     const found = onTriangle(p, q, r)
     best = best ? nearer(best, found) : found
   }

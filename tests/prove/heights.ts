@@ -117,7 +117,7 @@ export class Heights {
   #part(id: string): Ends {
     const p = this.#r.project.parts.find((o) => o.id === id) as PartInput
     const local = localOf(this.#r, p)
-    if (p.presses) return this.#contact(p, local.length)
+    if (p.presses) return this.#contact(p)
     const at = this.#placeOf(p)
     const face = p.at?.face ?? (local.spoke ? 'middle' : 'rear')
     const rear = at - (face === 'rear' ? 0 : face === 'blade' ? local.length : local.length / 2)
@@ -132,8 +132,12 @@ export class Heights {
     return byPart || !isRelative(z) ? this.at(z, path, true) : this.#nominal.at(z, path, true)
   }
 
-  /** A contact fills the room between the face it stands on and the end it presses. */
-  #contact(p: PartInput, length: number): Ends {
+  /**
+   * A contact fills the room between the face it stands on and the end it presses. Where no face is given, the sled is
+   * drawn with one as far off as the contact is long on paper: what it truly is makes no other pocket.
+   */
+  #contact(p: PartInput): Ends {
+    const { length } = localOf(this.#nominal.#r, p)
     const pressed = this.ends(p.presses?.part as string)
     const rearEnd = p.presses?.end === 'rear'
     const face = rearEnd ? pressed.rear : pressed.blade

@@ -18,7 +18,8 @@ export function packed(w: World, sled: string): Demand[] {
           limit,
           gap: (x) => {
             const d = betweenSolids(partIn(x, a.of).solids, partIn(x, b.of).solids)
-            return { lo: d, hi: d }
+            // How deep two things lie in one another is not measured.
+            return { lo: d > 0 ? d : -nearNest, hi: d }
           },
         },
       ]
@@ -61,7 +62,8 @@ function inNest(part: PartTruth, sled: string): Demand[] {
         const found = nested.map((s) =>
           remembered(memo, `nest ${sled}`, s.key, () => {
             const d = built.mesh.distanceTo(s, nearNest)
-            return { lo: d, hi: d }
+            // How deep two things lie in one another is not measured.
+            return { lo: d > 0 ? d : -nearNest, hi: d }
           }),
         )
         return less(least(found), error)

@@ -202,6 +202,42 @@ describe('tapers', () => {
   })
 })
 
+describe('a board given by its outline', () => {
+  type Part = NonNullable<ProjectInput['parts']>[number]
+  const board: Part = {
+    id: 'board',
+    kind: 'board',
+    body: {
+      shape: 'outline',
+      outline: [
+        [0, -4],
+        [0, 4],
+        [20, 4],
+        [20, -4],
+      ],
+      thickness: sure(1.6),
+    },
+    at: { z: 15 },
+  }
+  const block: Part = {
+    id: 'block',
+    kind: 'other',
+    body: { shape: 'box', width: sure(6), height: sure(4), length: sure(10) },
+    at: { z: { of: 'parts/board', end: 'blade', by: 0.5 } },
+  }
+  const margin = (parts: ProjectInput['parts']) => findingOf(job({ parts }), 'packing:parts/board:parts/block').margin
+
+  it('leaves to what is placed by its blade edge just what was asked for, however its edges are off', () => {
+    const { worst, best } = margin([board, block])
+    expect([worst, best].map((m) => Number(m.toFixed(6)))).toEqual([0.3, 0.3])
+  })
+
+  it('is longer by both edges, so what stands at a height of its own may be met 0.3 earlier', () => {
+    const { worst, best } = margin([board, { ...block, at: { z: 36 } }])
+    expect([worst, best].map((m) => Number(m.toFixed(6)))).toEqual([0.5, 1.1])
+  })
+})
+
 describe('nests', () => {
   const plan = (parts: readonly object[], printer = perfect) => {
     const assembly = assemblyOf(job({ parts: parts as never, printer }))
