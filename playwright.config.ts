@@ -1,12 +1,11 @@
-import { createServer } from 'node:net'
 import { defineConfig } from '@playwright/test'
-import { systemBrowser } from './tests/run/browser.mjs'
+import { launchOptions } from './tests/run/browser.mjs'
+import { freePort } from './tests/run/free-port.mjs'
 
 // Playwright reads this file once a worker: the port chosen first is handed down through the environment.
 process.env.SLEDWRIGHT_PORT ??= String(await freePort())
 const port = process.env.SLEDWRIGHT_PORT
 const address = `http://localhost:${port}/`
-const executablePath = systemBrowser()
 
 export default defineConfig({
   testDir: 'tests/browser',
@@ -26,21 +25,7 @@ export default defineConfig({
     screenshot: 'only-on-failure',
     // Each test is a first visit, at which the whole page is fetched once more to be kept: only where that is looked at.
     serviceWorkers: 'block',
-    launchOptions: {
-      ...(executablePath === undefined ? {} : { executablePath }),
-      // Software drawing gives the same picture on every run; the rest keeps the browser from calling home.
-      args: [
-        '--no-sandbox',
-        '--use-angle=swiftshader',
-        // Solids are drawn by the software's WebGL; the page itself is put together without that detour, at half the cost.
-        '--disable-gpu-compositing',
-        '--disable-quic',
-        '--no-first-run',
-        '--disable-background-networking',
-        '--disable-component-update',
-        '--disable-sync',
-      ],
-    },
+    launchOptions: launchOptions(),
   },
   webServer: {
     // Not through npx: ending a wrapper leaves the server behind it listening.
@@ -49,17 +34,3 @@ export default defineConfig({
     reuseExistingServer: false,
   },
 })
-
-/** A port that nobody listens on at this moment. */
-function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const server = createServer()
-    server.once('error', reject)
-    server.listen(0, 'localhost', () => {
-      const found = server.address()
-      server.close(() =>
-        found !== null && typeof found === 'object' ? resolve(found.port) : reject(new Error('no port')),
-      )
-    })
-  })
-}

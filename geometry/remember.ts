@@ -19,3 +19,20 @@ export function remember<A, V>(most: number, keyOf: (a: A) => string, make: (a: 
     return value
   }
 }
+
+/** A pure function of an object and a key that keeps its answers with the object, as long as that lives. */
+export function rememberOn<O extends object, V, K = void>(make: (of: O, key: K) => V): (of: O, key: K) => V {
+  const kept = new WeakMap<O, Map<K, V>>()
+  return (of, key) => {
+    let own = kept.get(of)
+    if (!own) {
+      own = new Map()
+      kept.set(of, own)
+    }
+    const known = own.get(key)
+    if (known !== undefined || own.has(key)) return known as V
+    const value = make(of, key)
+    own.set(key, value)
+    return value
+  }
+}

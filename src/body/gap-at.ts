@@ -1,4 +1,5 @@
 import { norm } from '../../geometry/region/point.ts'
+import { rememberOn } from '../../geometry/remember.ts'
 import { type Gap, gap } from '../../geometry/solid/gap.ts'
 import type { Solid } from '../../geometry/solid/solid.ts'
 import { type Heading, swept } from '../../geometry/solid/sweep.ts'
@@ -16,21 +17,7 @@ type Fixed = ReadonlyMap<string, number>
  * intervals; at "settled" `hi` is never less than what the best unknowns leave when the variations are at their
  * worst. (Between the two ends of a coupled spread the gap is taken as running evenly.)
  */
-export function gapAt(pair: Pair, level: Level): Gap {
-  let levels = found.get(pair)
-  if (!levels) {
-    levels = new Map()
-    found.set(pair, levels)
-  }
-  let gap = levels.get(level)
-  if (!gap) {
-    gap = search(pair, level, order(pair.coupled), new Map())
-    levels.set(level, gap)
-  }
-  return gap
-}
-
-const found = new WeakMap<Pair, Map<Level, Gap>>()
+export const gapAt = rememberOn((pair: Pair, level: Level): Gap => search(pair, level, order(pair.coupled), new Map()))
 
 /** Unknowns first: at "settled" their best is sought over the worst of the variations. */
 const order = (spreads: readonly Spread[]): Spread[] =>
@@ -85,24 +72,14 @@ function solidsOf(pair: Pair, level: Level, fixed: Fixed): SolidPair {
 
 const grown = (s: Solid, grow: number): Solid => (grow === 0 ? s : { ...s, grow: s.grow + grow })
 
-/** Bodies meet many others; at a level they always look the same. */
-const seen = new WeakMap<Body, Map<Level, Solid>>()
 const none: Fixed = new Map()
 const nothing: ReadonlySet<string> = new Set()
 
-function atLevel(b: Body, level: Level): Solid {
-  let levels = seen.get(b)
-  if (!levels) {
-    levels = new Map()
-    seen.set(b, levels)
-  }
-  let solid = levels.get(level)
-  if (!solid) {
-    solid = realise(b, (q, tight) => valueAt(q, tight, level, none, nothing), { widen: turnDoubt(b, level) })
-    levels.set(level, solid)
-  }
-  return solid
-}
+/** Bodies meet many others; at a level they always look the same. */
+const atLevel = rememberOn(
+  (b: Body, level: Level): Solid =>
+    realise(b, (q, tight) => valueAt(q, tight, level, none, nothing), { widen: turnDoubt(b, level) }),
+)
 
 function valueAt(q: Quantity, tight: Tight | 0, level: Level, fixed: Fixed, shared: ReadonlySet<string>): number {
   let value = q.nominal

@@ -1,3 +1,4 @@
+import { rememberOn } from '../../geometry/remember.ts'
 import { type Gap, gap } from '../../geometry/solid/gap.ts'
 import { moved } from '../../geometry/solid/solid.ts'
 import { swept } from '../../geometry/solid/sweep.ts'
@@ -47,7 +48,7 @@ const clearOfAll = 1000
  */
 function firstTouch(demand: Asked, bladeFace: number): Touch | undefined {
   const { way } = demand.pair
-  const contact = contactOf(demand)
+  const contact = contactOf(demand.pair, demand.limit)
   if (!way || !contact) return undefined
   const { gap, back, overlap } = contact
   return { depth: bladeFace - (way === 'blade' ? back : -back), z: gap.z, at: whereOf(gap), overlap }
@@ -62,17 +63,8 @@ interface Contact {
   readonly overlap: number
 }
 
-const sought = new WeakMap<Pair, Map<number, Contact | undefined>>()
-
 /** Sought once for a pair and a limit. */
-function contactOf({ pair, limit }: Asked): Contact | undefined {
-  const known = sought.get(pair) ?? new Map<number, Contact | undefined>()
-  sought.set(pair, known)
-  if (!known.has(limit)) known.set(limit, seek(pair, limit))
-  return known.get(limit)
-}
-
-function seek(pair: Pair, limit: number): Contact | undefined {
+const contactOf = rememberOn((pair: Pair, limit: number): Contact | undefined => {
   const { way } = pair
   if (!way) return undefined
   const { a, b } = nominalSolids(pair)
@@ -91,4 +83,4 @@ function seek(pair: Pair, limit: number): Contact | undefined {
   }
   const contact = gaps(touching).reduce((x, y) => (y.hi < x.hi ? y : x))
   return { gap: contact, back: touching, overlap: Math.max(0, -end) }
-}
+})

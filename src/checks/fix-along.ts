@@ -1,3 +1,4 @@
+import { rememberOn } from '../../geometry/remember.ts'
 import type { Heading } from '../../geometry/solid/sweep.ts'
 import type { Body } from '../body/body.ts'
 import { gapAt } from '../body/gap-at.ts'
@@ -22,7 +23,7 @@ export function alongFixes(world: World, sled: Sled, t: Tightest): Fix[] {
   const metal = world.assembly.bores.find((b) => b.body.id === t.pair.b.id)
   if (!metal) return []
   const heading = t.pair.way ?? (middle(t.pair.b) > middle(t.pair.a) ? 'blade' : 'rear')
-  const back = drawBack(t, heading)
+  const back = drawBack[heading](t.pair, t.limit)
   if (back === undefined) return []
   return [...shorter(world, sled, heading, back), ...deeper(world, metal.section, metal.step, heading, back)]
 }
@@ -31,34 +32,29 @@ function middle({ shape: s }: Body): number {
   return s.kind === 'pin' ? s.z.nominal : (s.z0.nominal + s.z1.nominal) / 2
 }
 
-/** How far the first body has to be drawn back for the gap that is needed, mm. */
-function drawBack(t: Tightest, heading: Heading): number | undefined {
-  const key = `${heading}${t.limit}`
-  const known = sought.get(t.pair) ?? new Map<string, number | undefined>()
-  sought.set(t.pair, known)
-  if (!known.has(key)) known.set(key, seek(t, heading))
-  return known.get(key)
+/** How far the first body has to be drawn back, against its heading, for the gap that is needed, mm. */
+const drawBack: Readonly<Record<Heading, (pair: Pair, limit: number) => number | undefined>> = {
+  blade: rememberOn(drawnBack(-1)),
+  rear: rememberOn(drawnBack(1)),
 }
 
-const sought = new WeakMap<Pair, Map<string, number | undefined>>()
-
-function seek(t: Tightest, heading: Heading): number | undefined {
-  const sign = heading === 'blade' ? -1 : 1
-  const holds = (by: number) => {
-    const { a, b, way } = t.pair
+function drawnBack(sign: 1 | -1) {
+  return ({ a, b, way }: Pair, limit: number): number | undefined => {
     const s = a.shape
-    if (s.kind === 'pin') return false
-    const moved = { ...a, shape: { ...s, z0: shift(s.z0, sign * by), z1: shift(s.z1, sign * by) } }
-    return gapAt(pairOf(moved, b, way), 'worst').lo >= t.limit - 1e-9
+    if (s.kind === 'pin') return undefined
+    const holds = (by: number) => {
+      const moved = { ...a, shape: { ...s, z0: shift(s.z0, sign * by), z1: shift(s.z1, sign * by) } }
+      return gapAt(pairOf(moved, b, way), 'worst').lo >= limit - 1e-9
+    }
+    if (!holds(farthest)) return undefined
+    let [short, enough] = [0, farthest]
+    while (enough - short > grid / 4) {
+      const half = (short + enough) / 2
+      if (holds(half)) enough = half
+      else short = half
+    }
+    return enough
   }
-  if (!holds(farthest)) return undefined
-  let [short, enough] = [0, farthest]
-  while (enough - short > grid / 4) {
-    const half = (short + enough) / 2
-    if (holds(half)) enough = half
-    else short = half
-  }
-  return enough
 }
 
 /** The sled's own end farther back, where its contents leave it that much. */

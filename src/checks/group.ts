@@ -1,4 +1,5 @@
 import { clock, point } from '../../geometry/region/point.ts'
+import { rememberOn } from '../../geometry/remember.ts'
 import type { Gap } from '../../geometry/solid/gap.ts'
 import type { Heading } from '../../geometry/solid/sweep.ts'
 import type { Body } from '../body/body.ts'
@@ -112,15 +113,7 @@ function ordered(m: Margins): Margins {
 }
 
 /** What each spread does to the gap of a pair on its own. */
-export function contributionsOf(pair: Pair): readonly Contribution[] {
-  const known = contributed.get(pair) ?? eachAlone(pair)
-  contributed.set(pair, known)
-  return known
-}
-
-const contributed = new WeakMap<Pair, readonly Contribution[]>()
-
-function eachAlone(pair: Pair): Contribution[] {
+export const contributionsOf = rememberOn((pair: Pair): readonly Contribution[] => {
   const nominal = gapAt(pair, 'nominal')
   const base = (nominal.lo + nominal.hi) / 2
   return spreadsOf(pair.a, pair.b).flatMap((s): Contribution[] => {
@@ -131,7 +124,7 @@ function eachAlone(pair: Pair): Contribution[] {
     const [down, up] = [Math.min(plus, minus, 0), Math.max(plus, minus, 0)]
     return up - down < 1e-9 && s.source !== 'assumed' ? [] : [contribution(s, down, up)]
   })
-}
+})
 
 export function whereOf(g: Gap): Where {
   const middle = point((g.p.x + g.q.x) / 2, (g.p.y + g.q.y) / 2)

@@ -1,9 +1,9 @@
 import { type ChildProcess, spawn } from 'node:child_process'
-import { createServer } from 'node:net'
 import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { type Browser, chromium, type Page, type Response } from '@playwright/test'
-import { systemBrowser } from '../run/browser.mjs'
+import { launchOptions } from '../run/browser.mjs'
+import { freePort } from '../run/free-port.mjs'
 import { row, summed } from './timed.ts'
 
 /*
@@ -24,11 +24,7 @@ const server = spawn(
 )
 try {
   await answering(address, server)
-  const executablePath = systemBrowser()
-  const browser = await chromium.launch({
-    ...(executablePath === undefined ? {} : { executablePath }),
-    args: ['--no-sandbox', '--use-angle=swiftshader', '--disable-gpu-compositing'],
-  })
+  const browser = await chromium.launch(launchOptions())
   await firstVerdict(browser)
   await typing(browser)
   await dragging(browser)
@@ -158,18 +154,4 @@ async function answering(url: string, by: ChildProcess): Promise<void> {
     await new Promise((done) => setTimeout(done, 100))
   }
   throw new Error('the page is not served')
-}
-
-/** A port that nobody listens on at this moment. */
-function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const probe = createServer()
-    probe.once('error', reject)
-    probe.listen(0, 'localhost', () => {
-      const found = probe.address()
-      probe.close(() =>
-        found !== null && typeof found === 'object' ? resolve(found.port) : reject(new Error('no port')),
-      )
-    })
-  })
 }
