@@ -1,7 +1,7 @@
 import { plausibleSize } from '../entry/plausible.ts'
 import type { Preset } from '../presets/schema/kinds.ts'
 import type { BodyInput, PartInput } from '../project/schema/part.ts'
-import { add, combine, exact, known, type Quantity, scale } from '../quantity/quantity.ts'
+import { add, combine, exact, known, type Quantity, scale, shift } from '../quantity/quantity.ts'
 import { type Context, limitOf, wrong } from './context.ts'
 import { quantityOf } from './quantity.ts'
 import { questionSize } from './suspicions.ts'
@@ -21,6 +21,7 @@ interface Named {
   /** "" for the part itself, or the component's name. */
   readonly name: string
   readonly z0: Quantity
+  /** The very length of the part where the piece is as long as it by nature. */
   readonly z1: Quantity
 }
 
@@ -201,25 +202,27 @@ function board(
       'an outline with a length',
       'Give corners as [z, x], z along the hilt.',
     )
+  const length = combine([
+    [exact(last - first), 1],
+    [edge, 2],
+  ])
   const pieces: Piece[] = zs.slice(1).map((z, i): BlockPiece => {
     const [lo, hi] = widthBetween(b.outline, zs[i] as number, z)
     // Counted from the true rear edge. An edge that stands out makes every slab longer, one that stands in can shorten
     // only the ends: what lies between follows the two in a straight line that is right at both.
+    const [rear, blade] = [(zs[i] as number) - first, z - first]
     const z0 =
       i === 0
-        ? exact(first)
+        ? exact(0)
         : combine([
-            [exact((zs[i] as number) - half / 2), 1],
+            [exact(rear - half / 2), 1],
             [edge, 0.5],
           ])
     const z1 =
       z === last
-        ? combine([
-            [exact(z), 1],
-            [edge, 2],
-          ])
+        ? length
         : combine([
-            [exact(z + half / 2), 1],
+            [exact(blade + half / 2), 1],
             [edge, 1.5],
           ])
     return {
@@ -250,17 +253,11 @@ function board(
       v: scale(add(t, h), side / 2),
       halfU: scale(w, 0.5),
       halfV: scale(h, 0.5),
-      z0: z,
-      z1: add(z, l),
+      z0: shift(z, -first),
+      z1: add(shift(z, -first), l),
     })
   }
-  return {
-    length: combine([
-      [exact(last - first), 1],
-      [edge, 2],
-    ]),
-    pieces,
-  }
+  return { length, pieces }
 }
 
 /** Least and most x of a polygon between two heights. */

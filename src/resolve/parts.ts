@@ -8,7 +8,7 @@ import { type Extent, extentOf } from './extent.ts'
 import { turned } from './features.ts'
 import type { Ends, Heights } from './heights.ts'
 import type { Section } from './metal.ts'
-import type { BlockPiece, Piece } from './part-body.ts'
+import type { BlockPiece, Local, Piece } from './part-body.ts'
 import { contactOf, type PartSizes } from './part-heights.ts'
 import { quantityOf } from './quantity.ts'
 
@@ -135,7 +135,7 @@ function onePart(w: World, p: PartInput, placeOf: PlaceOf): Part | undefined {
   outsideHilt(w, p, ends)
   const play = w.sections.find((o) => o.id === seat.section)?.play
   const bodies = local.pieces.flatMap((piece, i) => {
-    const shape = shapeOf(w, p, piece, ends, place.across, place.extent)
+    const shape = shapeOf(w, p, piece, alongOf(piece, local, ends), place)
     return shape
       ? [
           {
@@ -183,12 +183,19 @@ function outsideHilt(w: World, p: PartInput, ends: Ends): void {
 
 type Made = Pick<Body, 'shape' | 'turn'>
 
-function shapeOf(w: World, p: PartInput, piece: Piece, ends: Ends, across: Across, extent: Extent): Made | undefined {
+/**
+ * Where a piece lies along the axis. One that is as long as its part, because its length is the part's, ends where the
+ * part ends: a contact's where it stands. One that only happens to end there keeps its own length.
+ */
+function alongOf(piece: Piece, local: Local, ends: Ends): Ends {
+  return { rear: add(ends.rear, piece.z0), blade: piece.z1 === local.length ? ends.blade : add(ends.rear, piece.z1) }
+}
+
+type Place = { readonly across: Across; readonly extent: Extent }
+
+function shapeOf(w: World, p: PartInput, piece: Piece, ends: Ends, { across, extent }: Place): Made | undefined {
   if (piece.kind === 'spoke') return spoke(w, p, piece, ends)
-  const along = {
-    z0: add(ends.rear, piece.z0),
-    z1: piece.z1.nominal === ends.blade.nominal - ends.rear.nominal ? ends.blade : add(ends.rear, piece.z1),
-  }
+  const along = { z0: ends.rear, z1: ends.blade }
   if (piece.kind === 'round')
     return { shape: { kind: 'round', x: across.x, y: across.y, r0: piece.radius, r1: piece.radius, ...along } }
   if (piece.kind === 'sector')

@@ -66,8 +66,8 @@ function board(r: Reality, b: Extract<BodyInput, { shape: 'outline' }>, path: st
     const za = zs[i] as number
     // Counted from its true rear edge. An edge that stands out makes every piece longer; one that stands in can
     // shorten only the ends.
-    const z0 = za + edge - (edge > 0 || za === first ? edge : 0)
-    const z1 = zb + edge + (edge > 0 || zb === last ? edge : 0)
+    const z0 = za - first + edge - (edge > 0 || za === first ? edge : 0)
+    const z1 = zb - first + edge + (edge > 0 || zb === last ? edge : 0)
     return spans(b.outline, za, zb).map(([rear, blade]): Slab => {
       const out = ([lo, hi]: readonly [number, number]): [number, number] => [lo - edge, hi + edge]
       return { z0, z1, rear: out(rear), blade: out(blade), v0: -t / 2, v1: t / 2 }
@@ -82,7 +82,7 @@ function board(r: Reality, b: Extract<BodyInput, { shape: 'outline' }>, path: st
       size(`${field}/height`, c.height),
     ]
     const v = ((t + h) / 2) * (c.side === 'bottom' ? -1 : 1)
-    return block(x, v, w, h, z, z + l)
+    return block(x, v, w, h, z - first, z - first + l)
   })
   return { length: last - first + 2 * edge, slabs: [...plate, ...components] }
 }

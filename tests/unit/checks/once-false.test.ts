@@ -232,6 +232,44 @@ describe('a board given by its outline', () => {
     expect([worst, best].map((m) => Number(m.toFixed(6)))).toEqual([0.3, 0.3])
   })
 
+  it('does so at heights of which binary fractions fall short, too', () => {
+    // 79.6 − 50.5 is not 29.1 to a computer.
+    const outline: [number, number][] = [
+      [0, -4],
+      [0, 4],
+      [29.1, 4],
+      [29.1, -4],
+    ]
+    const odd = { ...board, body: { shape: 'outline', outline, thickness: sure(1.6) }, at: { z: 50.5 } } as Part
+    const project = job({
+      sections: [{ ...bore(), length: sure(150) }],
+      sleds: [{ id: 'main', from: 45, to: 100, diameter: sure(20) }],
+      parts: [odd, block],
+    })
+    const { worst, best } = findingOf(project, 'packing:parts/board:parts/block').margin
+    expect([worst, best].map((m) => Number(m.toFixed(6)))).toEqual([0.3, 0.3])
+  })
+
+  it('has components that end at its edge with a doubt of their own', () => {
+    const component = { z: about(15, 1), x: sure(0), length: sure(5), width: sure(4), height: sure(2), side: 'top' }
+    const with1 = { ...board, body: { ...(board.body as object), components: [component] } } as Part
+    // 36 − (15 + 20 + 1), and 0.2 is asked for.
+    expect(margin([with1, { ...block, at: { z: 36 } }]).worst).toBeCloseTo(-0.2, 6)
+  })
+
+  it('begins where its outline begins, wherever that is counted from', () => {
+    const outline: [number, number][] = [
+      [5, -4],
+      [5, 4],
+      [25, 4],
+      [25, -4],
+    ]
+    const late = { ...board, body: { shape: 'outline', outline, thickness: sure(1.6) } } as Part
+    expect(margin([late, block])).toEqual(margin([board, block]))
+    for (const z of [4, 36])
+      expect(margin([late, { ...block, at: { z } }])).toEqual(margin([board, { ...block, at: { z } }]))
+  })
+
   it('is longer by both edges, so what stands at a height of its own may be met 0.3 earlier', () => {
     const { worst, best } = margin([board, { ...block, at: { z: 36 } }])
     expect([worst, best].map((m) => Number(m.toFixed(6)))).toEqual([0.5, 1.1])
