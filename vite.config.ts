@@ -31,7 +31,6 @@ const commandLine: UserConfig = {
 function offline() {
   return VitePWA({
     registerType: 'prompt',
-    injectRegister: false,
     includeAssets: ['icon.svg'],
     manifest: {
       name: 'Sledwright',

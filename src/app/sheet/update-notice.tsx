@@ -1,15 +1,11 @@
+import { registerSW } from 'virtual:pwa-register'
 import { useEffect, useState } from 'react'
-import { keepCopy } from './keep-copy.ts'
 
 /** Keeps the page for use without a network. A newer one waits until the person says yes: it would take their numbers. */
 export function UpdateNotice() {
   const [update, setUpdate] = useState<() => void>()
   useEffect(() => {
-    // While one works on the page there is no copy; and keeping one must not slow the page's own loading.
-    if (!import.meta.env.PROD) return
-    const keep = () => void keepCopy(navigator.serviceWorker, location, (load) => setUpdate(() => load))
-    if (document.readyState === 'complete') keep()
-    else addEventListener('load', keep, { once: true })
+    const install = registerSW({ onNeedRefresh: () => setUpdate(() => () => void install(true)) })
   }, [])
   if (!update) return undefined
   return (
