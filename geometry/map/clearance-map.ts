@@ -56,31 +56,44 @@ function drawObstacle(o: Solid, k: number, grid: Grid, c: number, free: Float32A
   for (let i = rows.from; i < rows.to; i++) {
     const over = { z0: grid.z0 + i * grid.dz, z1: grid.z0 + (i + 1) * grid.dz }
     const away = Math.max(0, over.z0 - s.z1, s.z0 - over.z1)
-    const { ring, profile } = across(over, away > 0 ? Math.sqrt(Math.max(0, c * c - away * away)) : c)
-    const row = i * n
-    for (let j = 0; j < n; j++) {
-      const r = profile ? (profile.inner[j] as number) : ring.inner
-      if (r < (free[row + j] as number)) {
-        free[row + j] = r
-        by[row + j] = k
-      }
-    }
+    lower(free, by, i * n, k, across(over, away > 0 ? Math.sqrt(Math.max(0, c * c - away * away)) : c).inner, n)
   }
 }
 
-type Across =
-  | { readonly ring: Ring; readonly profile?: undefined }
-  | { readonly ring?: undefined; readonly profile: Profile }
+/** A radius for each cell of a row, or one for all of them. */
+type Radii = number | Float64Array
+
+function lower(cells: Float32Array, by: Uint16Array, row: number, k: number, radii: Radii, n: number): void {
+  const one = typeof radii === 'number' ? radii : 0
+  const each = typeof radii === 'number' ? undefined : radii
+  for (let j = 0; j < n; j++) {
+    const r = each ? (each[j] as number) : one
+    if (r >= (cells[row + j] as number)) continue
+    cells[row + j] = r
+    by[row + j] = k
+  }
+}
+
+function raise(cells: Float32Array, by: Uint16Array, row: number, k: number, radii: Radii, n: number): void {
+  const one = typeof radii === 'number' ? radii : 0
+  const each = typeof radii === 'number' ? undefined : radii
+  for (let j = 0; j < n; j++) {
+    const r = each ? (each[j] as number) : one
+    if (r <= (cells[row + j] as number)) continue
+    cells[row + j] = r
+    by[row + j] = k
+  }
+}
 
 /** A solid's radii over a row. What is round about the axis has one; a straight solid has the same for most rows. */
-function crossing(s: Solid, nTheta: number): (over: Span, grow: number) => Across {
+function crossing(s: Solid, nTheta: number): (over: Span, grow: number) => Ring | Profile {
   const straight = isStraight(s)
-  const made = new Map<number, Across>()
+  const made = new Map<number, Ring | Profile>()
   return (over, grow) => {
     const known = straight ? made.get(grow) : undefined
     if (known) return known
-    const ring = ringOver(s, straight ? span(s) : over, grow)
-    const across = ring ? { ring } : { profile: profileOver(s, straight ? span(s) : over, nTheta, grow) }
+    const stretch = straight ? span(s) : over
+    const across = ringOver(s, stretch, grow) ?? profileOver(s, stretch, nTheta, grow)
     if (straight) made.set(grow, across)
     return across
   }
@@ -92,15 +105,8 @@ function drawBody(b: Solid, k: number, grid: Grid, filled: Float32Array, by: Uin
   const rows = rowsOf(grid, s.z0, s.z1)
   const across = crossing(b, n)
   for (let i = rows.from; i < rows.to; i++) {
-    const { ring, profile } = across({ z0: grid.z0 + i * grid.dz, z1: grid.z0 + (i + 1) * grid.dz }, 0)
-    const row = i * n
-    for (let j = 0; j < n; j++) {
-      const r = profile ? (profile.outer[j] as number) : ring.outer
-      if (r > (filled[row + j] as number)) {
-        filled[row + j] = r
-        by[row + j] = k
-      }
-    }
+    const over = { z0: grid.z0 + i * grid.dz, z1: grid.z0 + (i + 1) * grid.dz }
+    raise(filled, by, i * n, k, across(over, 0).outer, n)
   }
 }
 

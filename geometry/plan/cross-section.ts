@@ -14,14 +14,14 @@ export interface Slab {
   readonly region: Region
   /** Ids of the items whose outlines make it. */
   readonly items: readonly string[]
-  /** Radii at both ends, where the stretch is one uncut taper; the region is then its wider end. */
+  /** Radii at both ends of the one taper that all of it lies in; the region is cut out of its wider end. */
   readonly taper?: { readonly r0: number; readonly r1: number }
 }
 
 /**
  * The sled as stretches of constant cross-section, for distances to what is around it. Cuts that stay inside leave
  * the outside as it is and are left out where no cut opens to the outside. Holes and engraving across the axis are left as
- * material (a distance from them is then never overstated); a taper that is cut counts at its wider end. `whole` keeps
+ * material (a distance from them is then never overstated). `whole` keeps
  * the inner cuts too, for questions about the material itself.
  */
 export function slabsOf(items: readonly PlanItem[], whole = false): Slab[] {
@@ -73,8 +73,11 @@ function slabAt(drawn: readonly Drawn[], z0: number, z1: number, whole: boolean)
   const { region, used } = crossSection({ here, whole })
   if (!region || region.edges.length === 0) return undefined
   const items = used.map((i) => (here[i] as Drawn).item)
-  const [only] = items
-  const taper = items.length === 1 && only ? taperOf(only.solid, z0, z1) : undefined
+  const taper = taperAround(
+    here.filter((d) => d.item.op === 'add').map((d) => d.item.solid),
+    z0,
+    z1,
+  )
   return { z0, z1, region, items: items.map((x) => x.id), ...(taper ? { taper } : {}) }
 }
 
@@ -120,9 +123,13 @@ function stage(before: Stage | undefined, here: readonly Own[], number: 1 | 2, w
   return { region, used: [...(before?.used ?? []), ...[...adds, ...used].map((x) => x.i)] }
 }
 
-function taperOf(s: PlanSolid, z0: number, z1: number): Slab['taper'] {
-  if (s.shape !== 'cylinder' || s.r0 === s.r1) return undefined
-  return { r0: radiusAt(s, z0), r1: radiusAt(s, z1) }
+/** The taper about the hilt's axis that holds all that is added in a stretch. */
+function taperAround(adds: readonly PlanSolid[], z0: number, z1: number): Slab['taper'] {
+  const round = adds.flatMap((s) => (s.shape === 'cylinder' && s.x === 0 && s.y === 0 ? [s] : []))
+  if (round.length < adds.length) return undefined
+  const ends = round.map((s) => ({ r0: radiusAt(s, z0), r1: radiusAt(s, z1) }))
+  const taper = ends.find((e) => ends.every((o) => o.r0 <= e.r0 && o.r1 <= e.r1))
+  return taper && taper.r0 !== taper.r1 ? taper : undefined
 }
 
 /** Coaxial discs inside a wider one add nothing to the cross-section. */

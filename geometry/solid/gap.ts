@@ -5,7 +5,7 @@ import type { Region } from '../region/region.ts'
 import { halfPlaneGap } from './half-plane.ts'
 import { reach } from './silhouette.ts'
 import { isStraight, sliceAt, sliceOver } from './slice.ts'
-import { apart, type Bore, type Radial, type Solid, type Span, span } from './solid.ts'
+import { apart, type Bore, type Prism, type Radial, type Solid, type Span, span } from './solid.ts'
 
 /**
  * The gap between two solids, as proven bounds: the true gap lies in [lo, hi]. They are equal wherever a closed form
@@ -39,6 +39,8 @@ export const far: Gap = {
 
 /** The gap between two solids; p lies on the first, q on the second. */
 export function gap(a: Solid, b: Solid): Gap {
+  if (a.kind === 'prism' && a.within) return larger(gap(bare(a), b), gap(a.within, b))
+  if (b.kind === 'prism' && b.within) return larger(gap(a, bare(b)), gap(a, b.within))
   if (b.kind === 'bore') return toBore(a, b)
   if (a.kind === 'bore') return swap(toBore(b, a))
   if (isStraight(a) && isStraight(b)) return straight(a, b)
@@ -74,6 +76,13 @@ function pinBeside(a: Radial, b: Solid): Gap | undefined {
   if (thin.d - a.grow - b.grow <= 0) return { lo: dz, hi: dz, z: middle(sa, sb), p: thin.p, q: thin.q, dz }
   const near = nearPart(section, slim, sliceOver(a, sa))
   return b.kind === 'prism' && near !== section ? searched(a, { ...b, region: near }) : undefined
+}
+
+/** What lies within two solids is at least as far away as either. */
+const larger = (g: Gap, h: Gap): Gap => (h.lo > g.lo ? h : g)
+
+function bare({ kind, region, z0, z1, grow }: Prism): Prism {
+  return { kind, region, z0, z1, grow }
 }
 
 const swap = (g: Gap): Gap => ({ ...g, p: g.q, q: g.p })

@@ -16,6 +16,8 @@ export interface Prism {
   readonly z0: number
   readonly z1: number
   readonly grow: number
+  /** It lies within this too (a chamfered end that is cut, a taper with slots): what is clear of one is clear of it. */
+  readonly within?: Turned | Bore
 }
 
 /** Filled and round about an axis parallel to z through `c`, radius r0 at z0 running straight to r1 at z1. */
@@ -79,5 +81,6 @@ export function apart(a: Span, b: Span): number {
 
 /** The solid moved along the axis by `dz`. */
 export function moved<S extends Solid>(s: S, dz: number): S {
+  if (s.kind === 'prism' && s.within) return { ...s, z0: s.z0 + dz, z1: s.z1 + dz, within: moved(s.within, dz) }
   return s.kind === 'radial' ? { ...s, z: s.z + dz } : { ...s, z0: s.z0 + dz, z1: s.z1 + dz }
 }

@@ -11,7 +11,11 @@ export type Heading = 'blade' | 'rear'
  */
 export function swept(s: Solid, heading: Heading): Solid[] {
   const [z0, z1] = heading === 'blade' ? [Number.NEGATIVE_INFINITY, undefined] : [undefined, Number.POSITIVE_INFINITY]
-  if (s.kind === 'prism') return [stretch(s, z0, z1)]
+  if (s.kind === 'prism') {
+    const trail = stretch(s, z0, z1)
+    if (s.within?.kind !== 'turned') return [trail]
+    return sweptTurned(s.within, heading).map((within) => ({ ...trail, within }))
+  }
   if (s.kind === 'turned') return sweptTurned(s, heading)
   if (s.kind === 'radial') return sweptPin(s, heading)
   throw new RangeError('metal does not travel: sweep the other body')
@@ -21,7 +25,7 @@ function stretch<S extends Prism | Turned>(s: S, z0: number | undefined, z1: num
   return { ...s, z0: z0 ?? s.z0, z1: z1 ?? s.z1 }
 }
 
-function sweptTurned(s: Turned, heading: Heading): Solid[] {
+function sweptTurned(s: Turned, heading: Heading): Turned[] {
   const r = Math.max(s.r0, s.r1)
   const widest = heading === 'blade' ? (s.r1 >= s.r0 ? s.z1 : s.z0) : s.r0 >= s.r1 ? s.z0 : s.z1
   const trail: Turned =

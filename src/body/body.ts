@@ -92,4 +92,6 @@ export interface Opening {
 export interface Outline extends Along {
   readonly kind: 'outline'
   readonly region: Region
+  /** Radii at z0 and z1 of a taper about the axis that all of it lies in: a chamfered end that is cut. */
+  readonly taper?: { readonly r0: number; readonly r1: number }
 }

@@ -7,8 +7,9 @@ import { type Level, type Tight, tightEnd } from '../quantity/level.ts'
 import { exact, type Quantity, type Spread, sub } from '../quantity/quantity.ts'
 import type { Body } from './body.ts'
 import type { Pair } from './pair.ts'
+import type { Pick } from './pick.ts'
 import { placeOf } from './quantities.ts'
-import { type Pick, realise } from './realise.ts'
+import { realise } from './realise.ts'
 
 type Fixed = ReadonlyMap<string, number>
 
@@ -70,7 +71,12 @@ function solidsOf(pair: Pair, level: Level, fixed: Fixed): SolidPair {
   return { a, b: realise(pair.b, pick, { widen: turnDoubt(pair.b, level) }) }
 }
 
-const grown = (s: Solid, grow: number): Solid => (grow === 0 ? s : { ...s, grow: s.grow + grow })
+function grown(s: Solid, grow: number): Solid {
+  if (grow === 0) return s
+  const more = { ...s, grow: s.grow + grow }
+  if (more.kind !== 'prism' || !more.within) return more
+  return { ...more, within: { ...more.within, grow: more.within.grow + grow } }
+}
 
 const none: Fixed = new Map()
 const nothing: ReadonlySet<string> = new Set()

@@ -3,15 +3,9 @@ import { norm, type Point, polar } from '../../geometry/region/point.ts'
 import { disc, outside, type Region, rectangle, sector } from '../../geometry/region/region.ts'
 import { remember } from '../../geometry/remember.ts'
 import type { Solid } from '../../geometry/solid/solid.ts'
-import type { Tight } from '../quantity/level.ts'
-import type { Quantity } from '../quantity/quantity.ts'
-import type { Body, BoreShape, Box, Opening, Round } from './body.ts'
-
-/** Gives a number for a quantity; `tight` tells which way leaves less room, 0 that it has no such way (a place). */
-export type Pick = (q: Quantity, tight: Tight | 0) => number
-
-/** Smallest size kept when an interval would let a body vanish, mm. */
-const least = 1e-4
+import type { Body, BoreShape, Box, Opening } from './body.ts'
+import { least, type Pick } from './pick.ts'
+import { chamfer, cone, taper } from './sloped.ts'
 
 /** What a doubt about places and angles adds to a body on all sides. */
 export interface Allowance {
@@ -49,9 +43,17 @@ export function realise(body: Body, pick: Pick, { grow = 0, widen = 0 }: Allowan
   if (s.kind === 'bore') {
     const c = { x: pick(s.x, 0), y: pick(s.y, 0) }
     const [r0, r1] = [pick(s.r0, -1), pick(s.r1, -1)]
-    if (s.openings && s.openings.length > 0)
-      return { kind: 'prism', region: slotted(s, Math.min(r0, r1), c, pick, turn, arc), z0, z1, grow: g }
-    return { kind: 'bore', c, z0, z1, ...(r0 === r1 ? { r0, r1 } : taper(s, pick, { z0, z1, r0, r1 })), grow: g }
+    const whole = {
+      kind: 'bore',
+      c,
+      z0,
+      z1,
+      ...(r0 === r1 ? { r0, r1 } : taper(s, pick, { z0, z1, r0, r1 })),
+      grow: g,
+    } as const
+    if (!s.openings || s.openings.length === 0) return whole
+    const region = slotted(s, Math.min(r0, r1), c, pick, turn, arc)
+    return { kind: 'prism', region, z0, z1, grow: g, ...(r0 === r1 ? {} : { within: whole }) }
   }
   if (s.kind === 'box') {
     return { kind: 'prism', region: block(s, pick, turn, arc), z0, z1, grow: g }
@@ -67,40 +69,8 @@ export function realise(body: Body, pick: Pick, { grow = 0, widen = 0 }: Allowan
       grow: g,
     }
   }
-  return { kind: 'prism', region: s.region, z0, z1, grow: g }
-}
-
-interface Straight {
-  readonly z0: number
-  readonly z1: number
-  readonly r0: number
-  readonly r1: number
-}
-
-/**
- * The wall of a tapered bore where its ends are in doubt along the axis: the taper lies where it leaves least room,
- * which is towards its wide end, and is drawn on to all the metal there may be.
- */
-function taper(s: BoreShape, pick: Pick, { z0, z1, r0, r1 }: Straight): { r0: number; r1: number } {
-  const towards = r0 < r1 ? 1 : -1
-  const [a, b] = [pick(s.z0, towards), pick(s.z1, towards)]
-  if (b <= a) return { r0: Math.min(r0, r1), r1: Math.min(r0, r1) }
-  const slope = (r1 - r0) / (b - a)
-  return { r0: Math.max(0, r0 + slope * (z0 - a)), r1: Math.max(0, r1 + slope * (z1 - b)) }
-}
-
-/**
- * A cone whose face lies `swell` outside where it was drawn, square to the face; the cross-section's own growth comes
- * on top. Doubt along the axis moves it towards its narrow end. What lies beside its wide end must be a body of its own.
- */
-function cone(s: Round, pick: Pick, r0: number, r1: number, swell: number): Straight {
-  const rising = r0 < r1
-  const [a, b] = [pick(s.z0, rising ? -1 : 1), pick(s.z1, rising ? -1 : 1)]
-  const slope = b > a ? Math.abs(r1 - r0) / (b - a) : 0
-  const square = Math.hypot(1, slope)
-  const narrow = Math.max(least, Math.min(r0, r1) + (square - slope - 1) * swell)
-  const back = slope > 0 ? ((square - 1) / slope) * swell : 0
-  return rising ? { z0: a - swell, z1: b - back, r0: narrow, r1 } : { z0: a + back, z1: b + swell, r0, r1: narrow }
+  const within = s.taper && chamfer(s, s.taper, pick, { z0, z1, swell, grow: g })
+  return { kind: 'prism', region: s.region, z0, z1, grow: g, ...(within ? { within } : {}) }
 }
 
 /** The inner end of a flat tip that may be turned: its corners come nearer to the axis' plane than its middle. */

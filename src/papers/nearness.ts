@@ -3,7 +3,7 @@ import { clipped } from '../../geometry/solid/clip.ts'
 import { gap } from '../../geometry/solid/gap.ts'
 import { reach } from '../../geometry/solid/silhouette.ts'
 import { isStraight, sliceOver } from '../../geometry/solid/slice.ts'
-import { apart, type Span, span } from '../../geometry/solid/solid.ts'
+import { apart, type Solid, type Span, span } from '../../geometry/solid/solid.ts'
 import { type Heading, swept } from '../../geometry/solid/sweep.ts'
 import type { SolidPair } from '../body/gap-at.ts'
 
@@ -19,8 +19,11 @@ export interface Near {
 
 export function nearOf(pair: SolidPair, way: Heading | undefined): Near {
   const { a, b } = pair
-  return { pair, way, beside: besideOf(pair), straight: isStraight(a) && isStraight(b) }
+  return { pair, way, beside: besideOf(pair), straight: hasOne(a) && hasOne(b) }
 }
+
+/** One cross-section, and nothing else that says where it is. */
+const hasOne = (s: Solid): boolean => isStraight(s) && !(s.kind === 'prism' && s.within)
 
 /**
  * The gap of the first solid's slice between two heights to the second solid, mm, if it is less than `least`; on its

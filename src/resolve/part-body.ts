@@ -260,7 +260,7 @@ function board(
   return { length, pieces }
 }
 
-/** Least and most x of a polygon between two heights. */
+/** Least and most x of a polygon between two neighbouring heights of its corners. */
 function widthBetween(outline: readonly (readonly [number, number])[], za: number, zb: number): [number, number] {
   let [lo, hi] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
   const take = (x: number) => {
@@ -269,13 +269,9 @@ function widthBetween(outline: readonly (readonly [number, number])[], za: numbe
   }
   for (const [i, [z0, x0]] of outline.entries()) {
     const [z1, x1] = outline[(i + 1) % outline.length] as readonly [number, number]
-    if (Math.max(z0, z1) < za || Math.min(z0, z1) > zb) continue
-    if (z0 === z1) {
-      // An edge across the board belongs to the slab it bounds only through the corners of its neighbours.
-      continue
-    }
-    for (const z of [Math.max(za, Math.min(z0, z1)), Math.min(zb, Math.max(z0, z1))])
-      if (z >= za && z <= zb) take(x0 + ((z - z0) / (z1 - z0)) * (x1 - x0))
+    // Between two neighbouring heights an edge runs from one to the other or is not there at all.
+    if (Math.max(z0, z1) <= za || Math.min(z0, z1) >= zb) continue
+    for (const z of [za, zb]) take(x0 + ((z - z0) / (z1 - z0)) * (x1 - x0))
   }
   return [lo, hi]
 }

@@ -32,7 +32,7 @@ export function sledBodies(sled: Sled, plan: Plan): Body[] {
               r1: exact(slab.taper?.r1 ?? form.r),
               ...place,
             }
-          : { kind: 'outline', region: slab.region, ...place }
+          : { kind: 'outline', region: slab.region, ...place, ...(slab.taper ? { taper: slab.taper } : {}) }
       return { id: `${of}/${body.id}-${i}`, of, name, shape, swell: sled.print.error }
     }),
   )
@@ -41,7 +41,7 @@ export function sledBodies(sled: Sled, plan: Plan): Body[] {
 /** A cone ends short of its wide face once it is swollen; where no disc goes on there, the face is a body of its own. */
 function withWideEnds(list: readonly Slab[]): Slab[] {
   return list.flatMap((slab, i) => {
-    if (!slab.taper) return [slab]
+    if (!slab.taper || slab.region.form.kind !== 'disc') return [slab]
     const rising = slab.taper.r0 < slab.taper.r1
     const [z, beside] = rising ? [slab.z1, list[i + 1]] : [slab.z0, list[i - 1]]
     const goesOn = beside?.region.form.kind === 'disc' && (rising ? beside.z0 : beside.z1) === z

@@ -1,7 +1,7 @@
 import type { Demand } from './demand.ts'
 import { betweenSolids, enough } from './gaps.ts'
 import type { PartTruth } from './load.ts'
-import { carried, least, less, partIn, remembered, sledIn } from './moving.ts'
+import { carried, least, less, most, partIn, remembered, sledIn } from './moving.ts'
 import { setting } from './sizes.ts'
 import type { World } from './world.ts'
 
@@ -58,15 +58,19 @@ function inNest(part: PartTruth, sled: string): Demand[] {
       limit: 0,
       gap: (w, memo) => {
         const { built, error } = sledIn(w, sled)
-        const nested = partIn(w, part.of).nested
-        const found = nested.map((s) =>
-          remembered(memo, `nest ${sled}`, s.key, () => {
-            const d = built.mesh.distanceTo(s, nearNest)
-            // How deep two things lie in one another is not measured.
-            return { lo: d > 0 ? d : -nearNest, hi: d }
-          }),
+        const inPlace = partIn(w, part.of).nested.map((solids) =>
+          least(
+            solids.map((s) =>
+              remembered(memo, `nest ${sled}`, s.key, () => {
+                const d = built.mesh.distanceTo(s, nearNest)
+                // How deep two things lie in one another is not measured.
+                return { lo: d > 0 ? d : -nearNest, hi: d }
+              }),
+            ),
+          ),
         )
-        return less(least(found), error)
+        // It goes in where it goes in at one of its places.
+        return less(most(inPlace), error)
       },
     },
   ]

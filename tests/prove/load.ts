@@ -25,8 +25,8 @@ export interface PartTruth {
   readonly section: string | undefined
   readonly goesIn: 'before' | 'with-sled' | 'after'
   readonly solids: readonly Convex[]
-  /** In the place its nest is drawn for, at its true size. */
-  readonly nested: readonly Convex[]
+  /** In its nest at its true size: where it was drawn, and where its own size puts it. */
+  readonly nested: readonly (readonly Convex[])[]
 }
 
 export interface LoadWorld {
@@ -51,17 +51,19 @@ export function partsAt(w: LoadWorld, nominal: LoadWorld): PartTruth[] {
       section: carried ? undefined : id,
       goesIn: p.goesIn ?? (carried ? 'with-sled' : 'before'),
       solids,
-      nested: carried ? nestedOf(w, nominal, p) : solids,
+      nested: carried ? nestedOf(w, nominal, p) : [solids],
     }
   })
 }
 
-function nestedOf(w: LoadWorld, nominal: LoadWorld, p: PartInput): Convex[] {
+function nestedOf(w: LoadWorld, nominal: LoadWorld, p: PartInput): Convex[][] {
   const local = localOf(w.r, p)
   const { rear, blade } = nominal.heights.ends(`parts/${p.id}`)
   // Its rear face stays where it was drawn; a contact fills what is between and is meant to stand on the face behind it.
   const ends = p.presses ? offItsBase(p.presses.end, { rear, blade }) : { rear, blade: rear + local.length }
-  return solidsOf(w, p, spotOf(nominal, p), ends, local, { x: 0, y: 0, z: 0 })
+  const [drawn, own] = [spotOf(nominal, p), spotOf(nominal, p, w.r)]
+  const spots = drawn.x === own.x && drawn.y === own.y ? [drawn] : [drawn, own]
+  return spots.map((spot) => solidsOf(w, p, spot, ends, local, { x: 0, y: 0, z: 0 }))
 }
 
 /** Far enough from the face a contact stands on for print error not to reach it, mm. */
@@ -70,7 +72,8 @@ const offBase = 0.4
 const offItsBase = (pressed: 'rear' | 'blade', { rear, blade }: Ends): Ends =>
   pressed === 'rear' ? { rear: rear + offBase, blade } : { rear, blade: blade - offBase }
 
-function spotOf(w: LoadWorld, p: PartInput): Spot {
+/** `own` is what the part's own size is taken from. */
+function spotOf(w: LoadWorld, p: PartInput, own: Reality = w.r): Spot {
   const across = p.at?.across
   const path = `parts/${p.id}/at/across`
   const drawn = onSled(p)
@@ -83,19 +86,26 @@ function spotOf(w: LoadWorld, p: PartInput): Spot {
   }
   if (isXy(across)) return { x: number(across.x, 'x'), y: number(across.y, 'y'), facing: typed ?? 0 }
   if (isBeside(across))
-    return besideSpot(w, p, number(across.theta, 'theta', 'angle'), number(across.gap, 'gap'), typed)
+    return besideSpot(w, p, number(across.theta, 'theta', 'angle'), number(across.gap, 'gap'), typed, own)
   if (isPushed(across))
-    return pushedSpot(w, p, number(across.pushed, 'pushed', 'angle'), number(across.gap, 'gap'), typed)
+    return pushedSpot(w, p, number(across.pushed, 'pushed', 'angle'), number(across.gap, 'gap'), typed, own)
   const theta = number(across.theta, 'theta', 'angle')
   return { ...atClock(number(across.r, 'r'), theta), facing: typed ?? theta }
 }
 
-function besideSpot(w: LoadWorld, p: PartInput, theta: number, gap: number, typed: number | undefined): Spot {
+function besideSpot(
+  w: LoadWorld,
+  p: PartInput,
+  theta: number,
+  gap: number,
+  typed: number | undefined,
+  own: Reality,
+): Spot {
   const across = p.at?.across as { beside: string }
   const other = w.r.project.parts.find((o) => across.beside === `parts/${o.id}`) as PartInput
   const from = spotOf(w, other)
   const facing = typed ?? theta
-  const d = reachOf(localOf(w.r, other), from.facing - theta) + gap + reachOf(localOf(w.r, p), facing - theta)
+  const d = reachOf(localOf(w.r, other), from.facing - theta) + gap + reachOf(localOf(own, p), facing - theta)
   const by = atClock(d, theta)
   return { x: from.x + by.x, y: from.y + by.y, facing }
 }
@@ -109,13 +119,20 @@ function reachOf(l: Local, turn: number): number {
 }
 
 /** Out towards θ until `gap` is left between its farthest corner and the sled's outside. */
-function pushedSpot(w: LoadWorld, p: PartInput, theta: number, gap: number, typed: number | undefined): Spot {
+function pushedSpot(
+  w: LoadWorld,
+  p: PartInput,
+  theta: number,
+  gap: number,
+  typed: number | undefined,
+  own: Reality,
+): Spot {
   const facing = typed ?? theta
   const { rear, blade } = w.heights.ends(`parts/${p.id}`)
   const sled = w.drawn.get(sledOf(w, p)) as DrawnSled
   const beside = sled.pieces.filter((o) => o.blade > rear && o.rear < blade)
   const inside = Math.min(...beside.map((o) => o.radius)) - gap
-  const l = localOf(w.r, p)
+  const l = localOf(own, p)
   if (l.round !== undefined) return { ...atClock(inside - l.round, theta), facing }
   const b = boundsOf(l)
   const turned = ((facing - theta) * Math.PI) / 180

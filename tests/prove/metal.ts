@@ -84,8 +84,9 @@ function boresOf(r: Reality, heights: Heights, s: SectionInput, aside: V2): Bore
   return s.bore.flatMap((b, i): Bore[] => {
     if (b.kind === 'solid')
       return [bore(s, b, i, undefined, axis, stations[i] as number, stations[i + 1] as number, 0, 0)]
+    // Closed first: what sticks in is measured from the closed wall.
     const variants = s.clamp
-      ? (['open', 'closed'] as const).map((which) => ({ which, d: clampAt(r, s, which) }))
+      ? (['closed', 'open'] as const).map((which) => ({ which, d: clampAt(r, s, which) }))
       : [{ which: undefined, d: undefined }]
     return variants.map(({ which, d }) => {
       const [d0, d1] = d === undefined ? diametersAt(r, s, b, i) : [d, d]

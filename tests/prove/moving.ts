@@ -52,6 +52,11 @@ export const least = (list: readonly Bounds[]): Bounds => ({
   hi: list.reduce((n, b) => Math.min(n, b.hi), enough),
 })
 
+export const most = (list: readonly Bounds[]): Bounds => ({
+  lo: Math.max(...list.map((b) => b.lo)),
+  hi: Math.max(...list.map((b) => b.hi)),
+})
+
 export const less = (b: Bounds, by: number): Bounds => ({ lo: b.lo - by, hi: b.hi - by })
 
 export function gapToSolids(m: Moving, solids: readonly Convex[], way: Heading | undefined, memo: Memo): Bounds {

@@ -11,6 +11,12 @@ export interface Found {
 
 type Values = Map<string, number>
 
+/** What a doubt does to a gap, alone at each of its ends. */
+interface Move {
+  readonly doubt: Doubt
+  readonly ends: readonly { readonly value: number; readonly gap: Bounds }[]
+}
+
 /** Random draws looked at besides the corners. */
 const randomDraws = 4
 
@@ -26,7 +32,7 @@ export class Search {
   readonly #nominal: readonly Bounds[]
   readonly #rng: Rng
   /** For each demand the doubts that move its gap, with the gap at each of their ends. */
-  readonly #moves: readonly { doubt: Doubt; ends: { value: number; gap: Bounds }[] }[][]
+  readonly #moves: readonly Move[][]
   readonly #random: readonly { values: Values; gaps: Bounds[] }[]
 
   constructor(job: Job, demands: readonly Demand[]) {
@@ -36,7 +42,7 @@ export class Search {
     const nominal = worldAt(job)
     this.#nominal = this.#all(nominal)
     this.#doubts = [...nominal.r.draw.seen.values()]
-    const moves: { doubt: Doubt; ends: { value: number; gap: Bounds }[] }[][] = demands.map(() => [])
+    const moves: Move[][] = demands.map(() => [])
     for (const doubt of this.#doubts) {
       const ends = endsOf(doubt).map((value) => ({ value, gaps: this.#all(worldAt(job, this.#alone(doubt, value))) }))
       for (const i of demands.keys()) {
@@ -46,7 +52,7 @@ export class Search {
           moves[i]?.push({ doubt, ends: own })
       }
     }
-    this.#moves = moves
+    this.#moves = moves.map((own) => [...own, ...this.#amounts(own)])
     this.#random = Array.from({ length: randomDraws }, () => {
       const values: Values = new Map(this.#doubts.map((d) => [d.path, this.#any(d)]))
       return { values, gaps: this.#all(worldAt(job, values)) }
@@ -140,15 +146,29 @@ export class Search {
     return { values, gap }
   }
 
-  #movesOf(i: number): { doubt: Doubt; ends: { value: number; gap: Bounds }[] }[] {
-    return this.#moves[i] as { doubt: Doubt; ends: { value: number; gap: Bounds }[] }[]
+  #movesOf(i: number): readonly Move[] {
+    return this.#moves[i] as readonly Move[]
+  }
+
+  /** Where a direction moves a gap, so does how far it goes that way, though the way it went alone may have told nothing. */
+  #amounts(own: readonly Move[]): Move[] {
+    return own.flatMap((m) => {
+      const amount = this.#amountOf(m.doubt)
+      if (!amount || own.some((o) => o.doubt === amount)) return []
+      const least = m.ends.reduce((a, b) => (b.gap.hi < a.gap.hi ? b : a)).gap
+      return [{ doubt: amount, ends: [{ value: amount.plus, gap: least }] }]
+    })
+  }
+
+  #amountOf(d: Doubt): Doubt | undefined {
+    if (!d.path.endsWith('/direction')) return undefined
+    return this.#doubts.find((o) => o.path === d.path.slice(0, -'/direction'.length))
   }
 
   /** A direction tells nothing without something that goes that way. */
   #alone(d: Doubt, value: number): Values {
     const values: Values = new Map([[d.path, value]])
-    const whose = d.path.endsWith('/direction') ? d.path.slice(0, -'/direction'.length) : undefined
-    const goes = this.#doubts.find((o) => o.path === whose)
+    const goes = this.#amountOf(d)
     if (goes) values.set(goes.path, goes.plus)
     return values
   }

@@ -51,7 +51,9 @@ export function duringOf(w: World, i: InsertionInput, order: number): There {
       (p) =>
         p.of !== i.moves &&
         ((here(p.section) && (p.goesIn === 'before' || earlier.includes(p.of))) ||
-          (i.moves.startsWith('parts/') && p.sled !== undefined && p.goesIn === 'with-sled')),
+          (p.sled !== undefined &&
+            p.goesIn === 'with-sled' &&
+            (i.moves.startsWith('parts/') || (i.moves !== `sleds/${p.sled}` && earlier.includes(`sleds/${p.sled}`))))),
     ),
     sleds: w.sleds
       .map((s) => `sleds/${s.id}`)
