@@ -1,8 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { bedGap, besideOneAnother } from '../../../geometry/mesh/bed.ts'
+import { evenly } from '../../evenly.ts'
 
-const side = fc.double({ min: 1, max: 250, noNaN: true })
+const side = evenly(1, 250)
 const sizes = fc.array(fc.record({ x: side, y: side }), { minLength: 1, maxLength: 12 })
 
 describe('bodies on the bed', () => {

@@ -8,9 +8,9 @@ import { disc, rectangle, sector } from '../../../geometry/region/region.ts'
 import { gap } from '../../../geometry/solid/gap.ts'
 import type { Bore, Prism, Radial, Solid, Turned } from '../../../geometry/solid/solid.ts'
 import { swept } from '../../../geometry/solid/sweep.ts'
+import { evenly } from '../../evenly.ts'
 
 const seed = 90210
-const mm = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 const grid = gridOver(-5, 65, 0.5, 2)
 
 const bore = (z0: number, z1: number, r: number): Bore => ({
@@ -23,11 +23,11 @@ const bore = (z0: number, z1: number, r: number): Bore => ({
   grow: 0,
 })
 const obstacle: fc.Arbitrary<Solid> = fc.oneof(
-  fc.tuple(mm(0, 30), mm(2, 20), mm(9, 14)).map(([z, l, r]) => bore(z, z + l, r)),
+  fc.tuple(evenly(0, 30), evenly(2, 20), evenly(9, 14)).map(([z, l, r]) => bore(z, z + l, r)),
   fc
-    .tuple(mm(0, 360), mm(5, 55), mm(0.5, 3), mm(6, 12))
+    .tuple(evenly(0, 360), evenly(5, 55), evenly(0.5, 3), evenly(6, 12))
     .map(([theta, z, radius, rIn]): Radial => ({ kind: 'radial', theta, z, radius, rIn, rOut: 16, grow: 0 })),
-  fc.tuple(mm(0, 360), mm(5, 120), mm(5, 50), mm(1, 8), mm(7, 13)).map(
+  fc.tuple(evenly(0, 360), evenly(5, 120), evenly(5, 50), evenly(1, 8), evenly(7, 13)).map(
     ([t, half, z, l, r]): Prism => ({
       kind: 'prism',
       region: sector(r, Number.POSITIVE_INFINITY, t, half),
@@ -39,9 +39,9 @@ const obstacle: fc.Arbitrary<Solid> = fc.oneof(
 )
 const body: fc.Arbitrary<Solid> = fc.oneof(
   fc
-    .tuple(mm(0, 4), mm(0, 360), mm(3, 9), mm(0, 30), mm(5, 25))
+    .tuple(evenly(0, 4), evenly(0, 360), evenly(3, 9), evenly(0, 30), evenly(5, 25))
     .map(([e, t, r, z, l]): Prism => ({ kind: 'prism', region: disc(polar(e, t), r), z0: z, z1: z + l, grow: 0 })),
-  fc.tuple(mm(0, 7), mm(0, 360), mm(2, 8), mm(1, 3), mm(0, 30), mm(5, 25)).map(
+  fc.tuple(evenly(0, 7), evenly(0, 360), evenly(2, 8), evenly(1, 3), evenly(0, 30), evenly(5, 25)).map(
     ([e, t, w, h, z, l]): Prism => ({
       kind: 'prism',
       region: rectangle(polar(e, t), w, h, t),
@@ -51,7 +51,7 @@ const body: fc.Arbitrary<Solid> = fc.oneof(
     }),
   ),
   fc
-    .tuple(mm(4, 11), mm(4, 11), mm(0, 30), mm(5, 25))
+    .tuple(evenly(4, 11), evenly(4, 11), evenly(0, 30), evenly(5, 25))
     .map(([r0, r1, z, l]): Turned => ({ kind: 'turned', c: { x: 0, y: 0 }, z0: z, z1: z + l, r0, r1, grow: 0 })),
 )
 
@@ -64,7 +64,7 @@ describe('clearance map', () => {
       fc.property(
         fc.array(body, { minLength: 1, maxLength: 3 }),
         fc.array(obstacle, { minLength: 1, maxLength: 4 }),
-        mm(0.05, 0.8),
+        evenly(0.05, 0.8),
         (bodies, obstacles, clearance) => {
           const options = way ? { clearance, way } : { clearance }
           const map = clearanceMap(bodies, obstacles, grid, options)

@@ -4,31 +4,35 @@ import { type Point, polar } from '../../../geometry/region/point.ts'
 import { disc, polygon, rectangle, sector } from '../../../geometry/region/region.ts'
 import { gap } from '../../../geometry/solid/gap.ts'
 import type { Bore, Prism, Radial, Solid, Turned } from '../../../geometry/solid/solid.ts'
+import { evenly } from '../../evenly.ts'
 import { sampledGap } from './sampled-gap.ts'
 
 const seed = 20261125
-const mm = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 
-const place = fc.record({ x: mm(-8, 8), y: mm(-8, 8) })
-const stretch = fc.tuple(mm(-10, 10), mm(1, 12)).map(([z0, l]) => ({ z0, z1: z0 + l }))
+const place = fc.record({ x: evenly(-8, 8), y: evenly(-8, 8) })
+const stretch = fc.tuple(evenly(-10, 10), evenly(1, 12)).map(([z0, l]) => ({ z0, z1: z0 + l }))
 const prism: fc.Arbitrary<Prism> = fc
   .tuple(
     stretch,
     fc.oneof(
-      fc.tuple(place, mm(1, 8)).map(([c, r]) => disc(c, r)),
-      fc.tuple(place, mm(0.5, 8), mm(0.5, 4), mm(0, 360)).map(([c, w, h, turn]) => rectangle(c, w, h, turn)),
-      fc.tuple(mm(2, 12), mm(1, 5), mm(0, 360), mm(5, 170)).map(([r, t, a, half]) => sector(r, r + t, a, half)),
+      fc.tuple(place, evenly(1, 8)).map(([c, r]) => disc(c, r)),
+      fc
+        .tuple(place, evenly(0.5, 8), evenly(0.5, 4), evenly(0, 360))
+        .map(([c, w, h, turn]) => rectangle(c, w, h, turn)),
+      fc
+        .tuple(evenly(2, 12), evenly(1, 5), evenly(0, 360), evenly(5, 170))
+        .map(([r, t, a, half]) => sector(r, r + t, a, half)),
     ),
   )
   .map(([s, region]) => ({ kind: 'prism', region, ...s, grow: 0 }))
 const turned: fc.Arbitrary<Turned> = fc
-  .tuple(stretch, place, mm(1, 9), mm(1, 9))
+  .tuple(stretch, place, evenly(1, 9), evenly(1, 9))
   .map(([s, c, r0, r1]) => ({ kind: 'turned', c, ...s, r0, r1, grow: 0 }))
 const pin: fc.Arbitrary<Radial> = fc
-  .tuple(mm(0, 360), mm(-6, 6), mm(0.5, 4), mm(2, 10), mm(2, 8))
+  .tuple(evenly(0, 360), evenly(-6, 6), evenly(0.5, 4), evenly(2, 10), evenly(2, 8))
   .map(([theta, z, radius, rIn, l]) => ({ kind: 'radial', theta, z, radius, rIn, rOut: rIn + l, grow: 0 }))
 const bore: fc.Arbitrary<Bore> = fc
-  .tuple(stretch, fc.record({ x: mm(-2, 2), y: mm(-2, 2) }), mm(8, 20), mm(8, 20))
+  .tuple(stretch, fc.record({ x: evenly(-2, 2), y: evenly(-2, 2) }), evenly(8, 20), evenly(8, 20))
   .map(([s, c, r0, r1]) => ({ kind: 'bore', c, ...s, r0, r1, grow: 0 }))
 const body = fc.oneof(prism, turned, pin)
 
@@ -60,7 +64,7 @@ describe('gap between two solids', () => {
 
   it(`does not change when both turn about the axis (seed ${seed})`, () => {
     fc.assert(
-      fc.property(pin, mm(3, 10), mm(0, 360), mm(0, 360), (a, r, at, by) => {
+      fc.property(pin, evenly(3, 10), evenly(0, 360), evenly(0, 360), (a, r, at, by) => {
         const cell = (turn: number): Prism => ({
           kind: 'prism',
           region: disc(polar(r, at + turn), 2),

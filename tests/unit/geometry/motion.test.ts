@@ -5,6 +5,7 @@ import type { Kernel } from '../../../geometry/kernel/manifold.ts'
 import { gate } from '../../../geometry/mesh/gate.ts'
 import { boundsOf, volume } from '../../../geometry/mesh/mesh.ts'
 import { boundsAfter, laidDown, moved, shifted, standStill, turnedOver } from '../../../geometry/mesh/motion.ts'
+import { evenly } from '../../evenly.ts'
 import { meshOf, rod } from './solids.ts'
 
 let kernel: Kernel
@@ -33,12 +34,8 @@ describe('moving a mesh', () => {
 
   it('stays closed, in one piece, as large, and never mirrored, wherever it is taken (seed 83)', () => {
     const m = cup()
-    const place = fc.double({ min: 0, max: 250, noNaN: true })
-    const turn = fc.oneof(
-      fc.constant(standStill),
-      fc.constant(turnedOver),
-      fc.double({ min: 0, max: 360, noNaN: true }).map(laidDown),
-    )
+    const place = evenly(0, 250)
+    const turn = fc.oneof(fc.constant(standStill), fc.constant(turnedOver), evenly(0, 360).map(laidDown))
     fc.assert(
       fc.property(turn, place, place, place, (t, x, y, z) => {
         const motion = shifted(t, [x, y, z])

@@ -4,6 +4,7 @@ import { demos } from '../../../src/job/demos/index.ts'
 import { type InsertionWay, insertionWays } from '../../../src/papers/insertion-way.ts'
 import { shiftAt } from '../../../src/papers/way-shift.ts'
 import type { ProjectInput } from '../../../src/project/schema/project.ts'
+import { evenly } from '../../evenly.ts'
 import { perfect, sure } from '../checks/judged.ts'
 import { answerTo } from '../job/demo-answer.ts'
 import { assemblyOf as resolved } from '../resolve/project-of.ts'
@@ -138,12 +139,12 @@ describe('the way in, step by step', () => {
       fc.property(
         fc.record({
           rear: fc.constant(15),
-          neck: fc.double({ min: 12, max: 14.8, noNaN: true }),
-          at: fc.double({ min: 20, max: 60, noNaN: true }),
-          ring: fc.double({ min: 11, max: 14.5, noNaN: true }),
-          length: fc.double({ min: 1, max: 10, noNaN: true }),
+          neck: evenly(12, 14.8),
+          at: evenly(20, 60),
+          ring: evenly(11, 14.5),
+          length: evenly(1, 10),
           // A ring at the very nose has its chamfer, and meets the neck later.
-          behind: fc.double({ min: 1, max: 8, noNaN: true }),
+          behind: evenly(1, 8),
           end: fc.constantFrom('rear' as const, 'blade' as const),
         }),
         (n) => {

@@ -5,6 +5,7 @@ import type { Reading } from '../../../src/rules/readings.ts'
 import { boreFromReadings, outsideFromReadings } from '../../../src/rules/round.ts'
 import type { RoundOptions } from '../../../src/rules/round-station.ts'
 import { boreFromJaws, type Tool } from '../../../src/rules/tool.ts'
+import { evenly } from '../../evenly.ts'
 
 const gauge: Tool = { name: 'telescoping gauge', mpe: 0.03, resolution: 0.01, jaws: false }
 const jaws: Tool = { name: 'calliper, inside jaws', mpe: 0.1, resolution: 0.01, jaws: true }
@@ -116,7 +117,7 @@ describe('what is asked for next', () => {
 describe('jaw flats: d = √(m² + w²) (chord of a circle, computed)', () => {
   it('recovers the bore from what flat jaws read in it (seed 51)', () => {
     fc.assert(
-      fc.property(fc.double({ min: 10, max: 60, noNaN: true }), fc.double({ min: 0, max: 4, noNaN: true }), (d, w) => {
+      fc.property(evenly(10, 60), evenly(0, 4), (d, w) => {
         const reading = Math.sqrt(d * d - w * w)
         expect(boreFromJaws(reading, w)).toBeCloseTo(d, 9)
         const { quantity } = bore([{ theta: 0, value: reading }], { tool: jaws, jawFlat: w })
@@ -160,9 +161,9 @@ describe('stations along the axis', () => {
 
   it('a further station never makes the governing bore larger (seed 52)', () => {
     const station = fc.record({
-      z: fc.double({ min: 0, max: 200, noNaN: true }),
+      z: evenly(0, 200),
       theta: fc.constantFrom(0, 60, 120),
-      value: fc.double({ min: 27, max: 29, noNaN: true }),
+      value: evenly(27, 29),
     })
     fc.assert(
       fc.property(fc.array(station, { minLength: 1, maxLength: 6 }), station, (some, extra) => {
@@ -199,13 +200,13 @@ const thetasOf = (n: number, start: number): readonly number[] =>
 
 describe('the interval holds the truth', () => {
   const scene = fc.record({
-    mean: fc.double({ min: 18, max: 40, noNaN: true }),
-    amplitude: fc.double({ min: 0, max: 0.05, noNaN: true }),
-    axis: fc.double({ min: 0, max: 180, noNaN: true }),
-    start: fc.double({ min: 0, max: 180, noNaN: true }),
+    mean: evenly(18, 40),
+    amplitude: evenly(0, 0.05),
+    axis: evenly(0, 180),
+    start: evenly(0, 180),
     n: fc.integer({ min: 1, max: 8 }),
     repeats: fc.integer({ min: 1, max: 3 }),
-    share: fc.double({ min: -1, max: 1, noNaN: true }),
+    share: evenly(-1, 1),
   })
 
   it('least and greatest diameter, for any oval within the allowance and any error of the tool shared by its readings (seed 53)', () => {

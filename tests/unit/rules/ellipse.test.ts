@@ -1,8 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { fitEllipse } from '../../../src/rules/ellipse.ts'
+import { evenly } from '../../evenly.ts'
 
-const angle = fc.double({ min: 0, max: 180, noNaN: true })
+const angle = evenly(0, 180)
 const rad = Math.PI / 180
 
 /** d(θ) of a bore with a second harmonic: greatest diameter at `axis`. */
@@ -14,18 +15,14 @@ const readAt = (thetas: readonly number[], d: (theta: number) => number) =>
 
 /** Directions spread so that neighbours are at least 25° apart: enough to fix an oval. */
 const spreadDirections = fc
-  .tuple(
-    angle,
-    fc.integer({ min: 3, max: 7 }),
-    fc.array(fc.double({ min: -0.25, max: 0.25, noNaN: true }), { minLength: 7, maxLength: 7 }),
-  )
+  .tuple(angle, fc.integer({ min: 3, max: 7 }), fc.array(evenly(-0.25, 0.25), { minLength: 7, maxLength: 7 }))
   .map(([start, n, jitter]) =>
     Array.from({ length: n }, (_, i) => (start + ((i + (n < 6 ? (jitter[i] as number) : 0)) * 180) / n) % 180),
   )
 
 describe('the oval from readings', () => {
   it('three directions at 60°: least = mean − √(⅔ Σ(d − mean)²), for any three diameters (identity, computed; seed 41)', () => {
-    const d = fc.double({ min: 27, max: 29, noNaN: true })
+    const d = evenly(27, 29)
     fc.assert(
       fc.property(fc.tuple(d, d, d), angle, (ds, start) => {
         const read = ds.map((v, i) => ({ theta: (start + 60 * i) % 180, values: [v] }))
@@ -41,7 +38,7 @@ describe('the oval from readings', () => {
 
   it('three or more spread directions find the least diameter and its direction exactly (seed 42)', () => {
     fc.assert(
-      fc.property(spreadDirections, fc.double({ min: 0.001, max: 0.5, noNaN: true }), angle, (thetas, c, axis) => {
+      fc.property(spreadDirections, evenly(0.001, 0.5), angle, (thetas, c, axis) => {
         const fit = fitEllipse(readAt(thetas, diameter(28, c, axis)))
         if (!fit) throw new Error('not fitted')
         expect(fit.mean - fit.amplitude).toBeCloseTo(28 - c, 8)
@@ -54,7 +51,7 @@ describe('the oval from readings', () => {
   })
 
   it('a true ellipse between flat jaws or over points differs from it in second order only (seed 43)', () => {
-    const half = fc.double({ min: 13.8, max: 14.2, noNaN: true })
+    const half = evenly(13.8, 14.2)
     fc.assert(
       fc.property(half, half, spreadDirections, angle, (a, b, thetas, axis) => {
         const flat = (t: number) => 2 * Math.hypot(a * Math.cos((t - axis) * rad), b * Math.sin((t - axis) * rad))
@@ -73,23 +70,17 @@ describe('the oval from readings', () => {
 
   it('the weights give the diameter they promise and sum to 1 (seed 44)', () => {
     fc.assert(
-      fc.property(
-        spreadDirections,
-        fc.double({ min: 0, max: 0.3, noNaN: true }),
-        angle,
-        angle,
-        (thetas, c, axis, at) => {
-          const read = readAt(thetas, diameter(28, c, axis))
-          const fit = fitEllipse(read)
-          if (!fit) throw new Error('not fitted')
-          for (const side of [1, -1] as const) {
-            const weights = fit.weights(side, at)
-            const promised = 28 + side * c * Math.cos(2 * (at - axis) * rad)
-            expect(weights.reduce((sum, w, i) => sum + w * (read[i]?.values[0] as number), 0)).toBeCloseTo(promised, 8)
-            expect(weights.reduce((sum, w) => sum + w, 0)).toBeCloseTo(1, 9)
-          }
-        },
-      ),
+      fc.property(spreadDirections, evenly(0, 0.3), angle, angle, (thetas, c, axis, at) => {
+        const read = readAt(thetas, diameter(28, c, axis))
+        const fit = fitEllipse(read)
+        if (!fit) throw new Error('not fitted')
+        for (const side of [1, -1] as const) {
+          const weights = fit.weights(side, at)
+          const promised = 28 + side * c * Math.cos(2 * (at - axis) * rad)
+          expect(weights.reduce((sum, w, i) => sum + w * (read[i]?.values[0] as number), 0)).toBeCloseTo(promised, 8)
+          expect(weights.reduce((sum, w) => sum + w, 0)).toBeCloseTo(1, 9)
+        }
+      }),
       { seed: 44 },
     )
   })

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { bundleDiameter, bundleFactor } from '../../../src/rules/bundle.ts'
 import { calculate } from '../../../src/rules/index.ts'
 import type { RuleValues } from '../../../src/rules/rule.ts'
+import { evenly } from '../../evenly.ts'
 
 type Given = Record<string, number | readonly number[]>
 
@@ -40,14 +41,11 @@ describe('smallest bore for a packing', () => {
   })
 
   it('the shift it names brings everything into the smaller bore (seed 31)', () => {
-    const coordinate = fc.double({ min: -10, max: 10, noNaN: true })
-    const discs = fc.array(
-      fc.record({ d: fc.double({ min: 1, max: 12, noNaN: true }), x: coordinate, y: coordinate }),
-      {
-        minLength: 1,
-        maxLength: 6,
-      },
-    )
+    const coordinate = evenly(-10, 10)
+    const discs = fc.array(fc.record({ d: evenly(1, 12), x: coordinate, y: coordinate }), {
+      minLength: 1,
+      maxLength: 6,
+    })
     fc.assert(
       fc.property(discs, (list) => {
         const given = { discs: list.map((o) => o.d), discX: list.map((o) => o.x), discY: list.map((o) => o.y) }
@@ -74,7 +72,7 @@ describe('smallest bore for a packing', () => {
 
 describe('board over an off-centre cell', () => {
   it('is no larger than the best of many places tried one by one (seed 32)', () => {
-    const size = (min: number, max: number) => fc.double({ min, max, noNaN: true })
+    const size = (min: number, max: number) => evenly(min, max)
     fc.assert(
       fc.property(size(10, 22), size(4, 40), size(1, 12), size(0, 3), (cell, width, height, gap) => {
         const out = run('board-over-cell', { cell, width, height, gap, clearance: 0 })
@@ -150,7 +148,7 @@ describe('bundles of wires', () => {
   })
 
   it('never below the two largest side by side, never fuller than full, never less for one more (seed 33)', () => {
-    const wires = fc.array(fc.double({ min: 0.5, max: 3, noNaN: true }), { minLength: 2, maxLength: 20 })
+    const wires = fc.array(evenly(0.5, 3), { minLength: 2, maxLength: 20 })
     fc.assert(
       fc.property(wires, (list) => {
         const [a = 0, b = 0] = list.toSorted((x, y) => y - x)
