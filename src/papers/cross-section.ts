@@ -1,5 +1,3 @@
-import { farthest } from '../../geometry/region/farthest.ts'
-import { origin } from '../../geometry/region/point.ts'
 import type { Region } from '../../geometry/region/region.ts'
 import type { Body } from '../body/body.ts'
 import { isThere } from '../body/there.ts'
@@ -9,8 +7,9 @@ import type { Assembly, BoreBody, Insertion, Part } from '../resolve/assembly.ts
 import { type CrossGap, crossGaps, type Obstacle } from './cross-gaps.ts'
 import { type SledCross, sledCross, sledRegionsAt } from './cross-sled.ts'
 import { wallWhereUnknown } from './metal-section.ts'
-import { bodyAt, nominalSpan } from './nominal.ts'
+import { bodyAt } from './nominal.ts'
 import { type Outline, outlinesOf } from './outline.ts'
+import { passing, reachOf } from './passing.ts'
 import { bodiesOf } from './plans.ts'
 
 /** The cross-section at one height, as plain numbers: x towards θ = 0, y towards θ = 90°, mm. Seen from the rear. */
@@ -62,7 +61,7 @@ export function crossSectionView(
       return { sled, bodies, regions: sledRegionsAt(bodies, z) }
     })
   const carried = Math.max(0, ...sleds.flatMap(({ regions }) => regions.map(reachOf)))
-  const passers = passing(assembly, z).filter(({ region }) => reachOf(region) > carried)
+  const passers = passing(assembly, z, carried)
   const things: Obstacle[] = [
     ...sleds.flatMap(({ sled, regions }) =>
       regions.map(
@@ -82,8 +81,10 @@ export function crossSectionView(
       ),
     ),
     ...[...regionsOf(inTheWay, z), ...(wall && wall.r > 0 ? [wall] : [])].map(wallOf),
-    ...passers.map(({ way, part, body, region }) => ({ ...obstacle(part, body.name, region, 'passing'), way: way.id })),
-    ...[...new Set(passers.map((p) => p.way))].flatMap((way) => metOn(assembly, way, z)),
+    ...passers,
+    ...assembly.insertions
+      .filter((way) => passers.some((p) => p.way === way.id))
+      .flatMap((way) => metOn(assembly, way, z)),
   ]
   return {
     z,
@@ -160,34 +161,6 @@ function metOn(assembly: Assembly, way: Insertion, z: number): Obstacle[] {
     ...wallOf(w),
     way: way.id,
   }))
-}
-
-interface Passer {
-  readonly way: Insertion
-  readonly part: Part
-  readonly body: Body
-  readonly region: Region
-}
-
-/** The parts of sleds that pass a height on their way in, being elsewhere at the end. */
-function passing(assembly: Assembly, z: number): Passer[] {
-  return assembly.insertions.flatMap((way) =>
-    assembly.parts
-      .filter((p) => way.moves === `sleds/${p.sled}` && p.goesIn === 'with-sled')
-      .flatMap((part) =>
-        part.bodies.flatMap((body) => {
-          const { z0, z1 } = nominalSpan(body)
-          const beyond = way.heading === 'blade' ? z0 > z && z >= way.opening : z1 < z && z <= way.opening
-          const region = beyond ? bodyAt(body, (z0 + z1) / 2) : undefined
-          return region ? [{ way, part, body, region }] : []
-        }),
-      ),
-  )
-}
-
-/** How far a region reaches from the axis, mm. What passes inside what is there anyway tells nothing. */
-function reachOf(region: Region | undefined): number {
-  return region ? Math.hypot(...Object.values(farthest(region, origin))) : 0
 }
 
 function outsideAt(assembly: Assembly, z: number): number | undefined {

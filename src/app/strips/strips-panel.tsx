@@ -21,6 +21,7 @@ import { StripTools } from './strip-tools.tsx'
 import { StripsToCome } from './strips-to-come.tsx'
 import { UnrolledStrip, unrolledTold } from './unrolled-strip.tsx'
 import { useCursor } from './use-cursor.ts'
+import { useInSight } from './use-in-sight.ts'
 import { useLit } from './use-lit.ts'
 import { useStrips } from './use-strips.ts'
 import { useViewHeight } from './use-view-height.ts'
@@ -48,6 +49,7 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
   const shown = { z0: Math.max(z0, layout.range.z0), z1: Math.min(z1, layout.range.z1) }
   const wheel = useWheelZoom(layout, shown, whole, setRange)
   const scrolls = layout.width > width + 1
+  useInSight(ref, layout.frame.x(cursor.z), scrolls)
   const pointer = usePlace(layout, whole, theta, cursor, scrolls, setCursor, (at) => hover.setState({ at }))
   return (
     <section className="strips" aria-label="Strips along the hilt">

@@ -66,6 +66,14 @@ describe('the cross-section', () => {
     expect([...new Set(walls)]).toEqual(['sections/body/mouth'])
   })
 
+  it('shows the ring of a sled that does not pass the mouth, and by how much, though it stands far beyond at the end', () => {
+    const { assembly: weir, findings } = answerTo(projectOf(demo('weir-lantern')))
+    const clash = findings.find((f) => f.status === 'clash')
+    const tightest = crossSectionView(weir, clash?.at?.z ?? 0).gaps.find((g) => g.tightest)
+    expect(tightest).toMatchObject({ passing: true, ids: ['sleds/main', 'sections/body/mouth'] })
+    expect(tightest?.gap).toBeCloseTo((clash?.margin.nominal ?? 0) + 0.15, 2)
+  })
+
   it('shows solid metal as solid, and nothing where the hilt is not', () => {
     expect(crossSectionView(assembly, 150)).toMatchObject({ metal: true, free: [], gaps: [] })
     expect(crossSectionView(assembly, 400)).toMatchObject({ metal: false, free: [], contents: [] })
