@@ -75,7 +75,7 @@ export function inPlace(world: World, unit: Unit, state: State): Map<string, Dem
   const obstacles = around(world, state)
   const present = unit.contents.filter((b) => !state.without.has(b.of))
   const seen = boreSeenIn(sled)
-  const intrusions = obstacles.intrusions.map(seenFrom(world, unit))
+  const intrusions = obstacles.intrusions.map(seenFrom(world, unit, state))
   const groups = groupBy([...unit.outside, ...present], (b) => b.of)
   return new Map(
     [...groups].map(([of, bodies]) => [

@@ -96,7 +96,8 @@ function judged(world: World, fitting: Fitting): Finding[] {
 export function besideFitting(world: World, fitting: Fitting, sled: Sled): Demand[] {
   const limit = world.assembly.thresholds['fitted-gap'].value
   const unit = unitOf(world, sled)
-  const seen = fitting.bodies.map(seenFrom(world, unit))
+  const closed = world.assembly.states.find((s) => s.id === 'closed')
+  const seen = fitting.bodies.map(seenFrom(world, unit, closed))
   const inside = [...unit.outside, ...unit.contents]
   return seen.flatMap((b) => inside.map((a): Demand => ({ a, b, limit })))
 }

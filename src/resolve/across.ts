@@ -1,7 +1,7 @@
 import { isBeside, isPushed, isXy } from '../project/forms.ts'
 import type { AcrossInput, Beside, Pushed } from '../project/schema/place.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
-import { add, combine, exact, type Quantity, sub } from '../quantity/quantity.ts'
+import { add, combine, exact, most, type Quantity, sub } from '../quantity/quantity.ts'
 import { type Context, wrong } from './context.ts'
 import { type Extent, reachAlong } from './extent.ts'
 import { quantityOf } from './quantity.ts'
@@ -12,6 +12,8 @@ export interface Across {
   readonly x: Quantity
   readonly y: Quantity
   readonly facing: number
+  /** Doubt about the way it faces, degrees about 0: that of the clock angle it was placed at, where none was given. */
+  readonly turn?: Quantity
 }
 
 export interface AcrossAsk {
@@ -39,7 +41,13 @@ export function acrossOf(ctx: Context, input: AcrossInput | undefined, ask: Acro
   if (isBeside(input)) return besidePart(ctx, input, ask)
   if (isPushed(input)) return pushedOut(ctx, input, ask)
   const [r, theta] = [offset(ctx, input.r, ask, 'r'), direction(ctx, input.theta, ask, 'theta')]
-  return r && theta && { ...along(r, theta), facing: ask.facing ?? theta.nominal }
+  return r && theta && { ...along(r, theta), ...facingOf(ask, theta) }
+}
+
+/** As given, or the way it was placed, with the doubt about that. */
+function facingOf(ask: AcrossAsk, theta: Quantity): Pick<Across, 'facing' | 'turn'> {
+  if (ask.facing !== undefined) return { facing: ask.facing }
+  return { facing: theta.nominal, ...(theta.terms.length > 0 ? { turn: { nominal: 0, terms: theta.terms } } : {}) }
 }
 
 function offset(ctx: Context, input: QuantityInput, ask: AcrossAsk, field: string): Quantity | undefined {
@@ -55,10 +63,11 @@ function drawn(q: Quantity | undefined, input: QuantityInput, ask: AcrossAsk): Q
   return q && ask.drawn && isBare(input) ? exact(q.nominal) : q
 }
 
+/** A place at a radius and a clock angle. Turned, it shifts the farther the larger the radius may be. */
 function along(r: Quantity, theta: Quantity): { x: Quantity; y: Quantity } {
   const [c, s] = [Math.cos((theta.nominal * Math.PI) / 180), Math.sin((theta.nominal * Math.PI) / 180)]
   const turn: Quantity = { nominal: 0, terms: theta.terms }
-  const k = (r.nominal * Math.PI) / 180
+  const k = (most(r) * Math.PI) / 180
   return {
     x: combine([
       [r, c],
@@ -75,10 +84,11 @@ function along(r: Quantity, theta: Quantity): { x: Quantity; y: Quantity } {
 function pushedOut(ctx: Context, input: Pushed, ask: AcrossAsk): Across | undefined {
   const [theta, gap] = [direction(ctx, input.pushed, ask, 'pushed'), offset(ctx, input.gap, ask, 'gap')]
   if (!theta || !gap || !ask.envelope) return undefined
-  const facing = ask.facing ?? theta.nominal
+  const faces = facingOf(ask, theta)
+  const { facing } = faces
   const inside = sub(ask.envelope, gap)
   const e = ask.extent
-  if (e.round) return { ...along(sub(inside, e.halfU), theta), facing }
+  if (e.round) return { ...along(sub(inside, e.halfU), theta), ...faces }
   const turned = facing - theta.nominal
   const [out, side] = [reachAlong(e, turned), reachAlong(e, turned + 90)]
   const room = inside.nominal ** 2 - side.nominal ** 2
@@ -98,7 +108,7 @@ function pushedOut(ctx: Context, input: Pushed, ask: AcrossAsk): Across | undefi
     [{ nominal: 0, terms: side.terms }, -side.nominal / root],
     [out, -1],
   ])
-  return { ...along(r, theta), facing }
+  return { ...along(r, theta), ...faces }
 }
 
 /** Beside another part: the other's reach towards it, the gap, and its own reach back. */
@@ -106,12 +116,22 @@ function besidePart(ctx: Context, input: Beside, ask: AcrossAsk): Across | undef
   const [theta, gap] = [direction(ctx, input.theta, ask, 'theta'), offset(ctx, input.gap, ask, 'gap')]
   const other = ask.beside(input.beside, `${ask.path}/beside`)
   if (!theta || !gap || !other) return undefined
-  const facing = ask.facing ?? theta.nominal
-  const d = add(
-    reachAlong(other.extent, other.across.facing - theta.nominal),
-    gap,
-    reachAlong(ask.extent, facing - theta.nominal),
-  )
+  const faces = facingOf(ask, theta)
+  const [theirs, own] = [other.across.facing - theta.nominal, faces.facing - theta.nominal]
+  const d = combine([
+    [reachAlong(other.extent, theirs), 1],
+    [gap, 1],
+    [reachAlong(ask.extent, own), 1],
+    // Seen a little more from one side, what does not turn along reaches farther or less far.
+    [{ nominal: 0, terms: theta.terms }, slope(other.extent, theirs)],
+    [{ nominal: 0, terms: theta.terms }, faces.turn ? 0 : slope(ask.extent, own)],
+    [other.across.turn ?? exact(0), slope(other.extent, theirs)],
+  ])
   const shift = along(d, theta)
-  return { x: add(other.across.x, shift.x), y: add(other.across.y, shift.y), facing }
+  return { x: add(other.across.x, shift.x), y: add(other.across.y, shift.y), ...faces }
+}
+
+/** By how much the reach of a part changes at most for a degree of turn, mm. */
+function slope(e: Extent, turn: number): number {
+  return e.round ? 0 : (reachAlong(e, turn + 90).nominal * Math.PI) / 180
 }

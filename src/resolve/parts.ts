@@ -1,6 +1,6 @@
 import type { Body, Shape } from '../body/body.ts'
 import type { PartInput } from '../project/schema/part.ts'
-import { add, combine, exact, type Quantity, scale, sub } from '../quantity/quantity.ts'
+import { add, combine, exact, least, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { type Across, acrossOf } from './across.ts'
 import type { Part, Sled } from './assembly.ts'
 import { type Context, wrong } from './context.ts'
@@ -136,6 +136,7 @@ function onePart(w: World, p: PartInput, placeOf: PlaceOf): Part | undefined {
   const play = w.sections.find((o) => o.id === seat.section)?.play
   const bodies = local.pieces.flatMap((piece, i) => {
     const shape = shapeOf(w, p, piece, alongOf(piece, local, ends), place)
+    const sway = swayOf(piece, place, play)
     return shape
       ? [
           {
@@ -143,7 +144,7 @@ function onePart(w: World, p: PartInput, placeOf: PlaceOf): Part | undefined {
             id: i === 0 ? path : `${path}/${piece.name || i}`,
             of: path,
             name: piece.name ? `${piece.name} on ${p.name ?? p.id}` : (p.name ?? p.id),
-            ...(play ? { sway: play } : {}),
+            ...(sway ? { sway } : {}),
             ...(p.states ? { states: p.states } : {}),
           },
         ]
@@ -191,6 +192,16 @@ function alongOf(piece: Piece, local: Local, ends: Ends): Ends {
   return { rear: add(ends.rear, piece.z0), blade: piece.z1 === local.length ? ends.blade : add(ends.rear, piece.z1) }
 }
 
+/** How far a piece may stand aside: with its section, and with its corners where nobody knows quite how it is turned. */
+function swayOf(piece: Piece, { across, extent }: Place, play: Quantity | undefined): Quantity | undefined {
+  if (piece.kind !== 'block' || !across.turn) return play
+  const [u, v] = [most(sub(piece.u, extent.u)), most(sub(piece.v, extent.v))]
+  const [left, low] = [least(sub(piece.u, extent.u)), least(sub(piece.v, extent.v))]
+  const corner = Math.hypot(Math.max(u, -left) + most(piece.halfU), Math.max(v, -low) + most(piece.halfV))
+  const sway = scale(across.turn, (corner * Math.PI) / 180)
+  return play ? add(play, sway) : sway
+}
+
 type Place = { readonly across: Across; readonly extent: Extent }
 
 function shapeOf(w: World, p: PartInput, piece: Piece, ends: Ends, { across, extent }: Place): Made | undefined {
@@ -201,6 +212,7 @@ function shapeOf(w: World, p: PartInput, piece: Piece, ends: Ends, { across, ext
   if (piece.kind === 'sector')
     return {
       shape: { kind: 'sector', rIn: piece.inner, rOut: piece.outer, theta: across.facing, half: piece.half, ...along },
+      ...(across.turn ? { turn: across.turn } : {}),
     }
   return { shape: block(piece, across, extent, along) }
 }

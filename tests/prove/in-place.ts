@@ -1,6 +1,6 @@
 import type { Demand, StateTruth } from './demand.ts'
 import { toWall } from './half-plane.ts'
-import type { Intrusion } from './metal.ts'
+import type { Intrusion, Metal } from './metal.ts'
 import {
   carried,
   gapToIntrusion,
@@ -16,11 +16,11 @@ import {
 import { mostOf, setting } from './sizes.ts'
 import { all } from './sled-mesh.ts'
 import { aroundOf, insertions, thereIn } from './there.ts'
-import { atClock, type V3 } from './vec.ts'
+import { atClock, type V2, type V3 } from './vec.ts'
 import type { SledTruth, World } from './world.ts'
 
-/** How far the sled stands aside in this draw: typed, or as far as its bore lets it. */
-function floated(w: World, id: string): V3 {
+/** How far the sled stands aside in this draw: typed, or as far as the metal that is there lets it. */
+function floated(w: World, id: string, metals: readonly Metal[]): V3 {
   const sled = sledIn(w, id)
   const typed = sled.input.float
   const insertion = insertions(w).find((i) => i.moves === `sleds/${id}`)
@@ -29,12 +29,12 @@ function floated(w: World, id: string): V3 {
   const share = w.r.draw.off(path, 'varies', 0, 1)
   const u = atClock(1, w.r.draw.direction(`${path}/direction`, 'varies'))
   if (share === 0) return still
-  const most = typed === undefined ? roomAside(w, sled, u) : mostOf(w.r, typed, { path, as: 'offset', drawn: true })
+  const most =
+    typed === undefined ? roomAside(w, sled, u, metals) : mostOf(w.r, typed, { path, as: 'offset', drawn: true })
   return { x: share * most * u.x, y: share * most * u.y, z: 0 }
 }
 
-function roomAside(w: World, sled: SledTruth, u: { readonly x: number; readonly y: number }): number {
-  const metals = w.hilt.metals.filter((m) => thereIn(m.states, 'closed'))
+function roomAside(w: World, sled: SledTruth, u: V2, metals: readonly Metal[]): number {
   const touches = (by: number): boolean =>
     metals.some((m) => {
       const { mover } = sledMover(w, sled.id, { x: by * u.x, y: by * u.y, z: 0 })
@@ -68,7 +68,7 @@ export function inPlace(w: World, sled: string, states: readonly StateTruth[]): 
         gap: (x, memo) => {
           const there = aroundOf(x, state)
           const m = moverOf(x, of)
-          const aside = moverOf(x, of, floated(x, sled))
+          const aside = moverOf(x, of, floated(x, sled, there.metals))
           return least([
             ...there.metals.map((metal) => gapToMetal(m, metal, undefined, memo, notSeated(x, of, metal))),
             ...there.intrusions.map((o) => gapToIntrusion(aside, o, undefined, memo)),
@@ -91,7 +91,8 @@ export function fitted(w: World, sled: string): Demand[] {
     check: 'fitted-after',
     limit,
     gap: (x, memo) => {
-      const aside = floated(x, sled)
+      const closed = x.hilt.metals.filter((m) => thereIn(m.states, 'closed'))
+      const aside = floated(x, sled, closed)
       const movers = [`sleds/${sled}`, ...carried(x, sled).map((p) => p.of)].map((m) => moverOf(x, m, aside))
       const part = x.parts.find((p) => p.of === of)
       const sticksIn = x.hilt.intrusions.find((i) => i.of === of)

@@ -9,6 +9,6 @@ export function useInSight(sheet: RefObject<HTMLElement | null>, x: number, scro
     const seen = sheet.current
     if (!seen || !scrolls) return
     const from = x - seen.scrollLeft
-    if (from < margin || from > seen.clientWidth - margin) seen.scrollLeft = x - seen.clientWidth / 2
+    if (from < margin || from > seen.clientWidth - margin) seen.scrollTo({ left: x - seen.clientWidth / 2 })
   }, [sheet, x, scrolls])
 }
