@@ -13,7 +13,14 @@ const page: UserConfig = {
   // Pre-bundling would tear manifold's loader away from the wasm file beside it.
   optimizeDeps: { exclude: ['manifold-3d'] },
   // Nothing is inlined: a font or wasm file as a data: address would break the content security policy.
-  build: { outDir: 'dist/page', emptyOutDir: true, assetsInlineLimit: 0, target: 'es2023' },
+  // Every browser of the target knows modulepreload by itself.
+  build: {
+    outDir: 'dist/page',
+    emptyOutDir: true,
+    assetsInlineLimit: 0,
+    target: 'es2023',
+    modulePreload: { polyfill: false },
+  },
 }
 
 /** Packages stay outside the bundle: manifold finds its wasm file only from its own folder. */

@@ -16,9 +16,15 @@ type Fixed = ReadonlyMap<string, number>
 /**
  * The gap of a pair at a level, as a proven bound: at "worst" `lo` is never more than the true gap anywhere in the
  * intervals; at "settled" `hi` is never less than what the best unknowns leave when the variations are at their
- * worst. (Between the two ends of a coupled spread the gap is taken as running evenly.)
+ * worst. (Between the ends of a coupled spread and its middle the gap is taken as running evenly.)
  */
-export const gapAt = rememberOn((pair: Pair, level: Level): Gap => search(pair, level, order(pair.coupled), new Map()))
+export const gapAt = rememberOn((pair: Pair, level: Level): Gap => {
+  const found = search(pair, level, order(pair.coupled), new Map())
+  if (level !== 'worst' || pair.coupled.length === 0) return found
+  // A corner that slides past another comes nearest on the way.
+  const middle = evaluate(pair, level, new Map(pair.coupled.map((s) => [s.path, 0])))
+  return middle.lo < found.lo ? middle : found
+})
 
 /** Unknowns first: at "settled" their best is sought over the worst of the variations. */
 const order = (spreads: readonly Spread[]): Spread[] =>

@@ -1,5 +1,5 @@
 import { carve } from '../../geometry/region/carve.ts'
-import { norm, type Point, polar } from '../../geometry/region/point.ts'
+import { clock, norm, type Point, polar } from '../../geometry/region/point.ts'
 import { disc, outside, type Region, rectangle, sector } from '../../geometry/region/region.ts'
 import { remember } from '../../geometry/remember.ts'
 import type { Solid } from '../../geometry/solid/solid.ts'
@@ -34,11 +34,13 @@ export function realise(body: Body, pick: Pick, { grow = 0, widen = 0 }: Allowan
   const z0 = pick(s.z0, -1) - swell
   const z1 = Math.max(pick(s.z1, 1) + swell, z0)
   if (s.kind === 'round') {
-    const c = { x: pick(s.x, 0), y: pick(s.y, 0) }
+    const at = { x: pick(s.x, 0), y: pick(s.y, 0) }
+    const c = turn === 0 ? at : polar(norm(at.x, at.y), clock(at) + turn)
+    const round = g + norm(c.x, c.y) * chord(widen)
     const [r0, r1] = [Math.max(least, pick(s.r0, 1)), Math.max(least, pick(s.r1, 1))]
     return r0 === r1
-      ? { kind: 'prism', region: disc(c, r0), z0, z1, grow: g }
-      : { kind: 'turned', c, ...cone(s, pick, r0, r1, swell), grow: g }
+      ? { kind: 'prism', region: disc(c, r0), z0, z1, grow: round }
+      : { kind: 'turned', c, ...cone(s, pick, r0, r1, swell), grow: round }
   }
   if (s.kind === 'bore') {
     const c = { x: pick(s.x, 0), y: pick(s.y, 0) }
@@ -56,7 +58,7 @@ export function realise(body: Body, pick: Pick, { grow = 0, widen = 0 }: Allowan
     return { kind: 'prism', region, z0, z1, grow: g, ...(r0 === r1 ? {} : { within: whole }) }
   }
   if (s.kind === 'box') {
-    return { kind: 'prism', region: block(s, pick, turn, arc), z0, z1, grow: g }
+    return { kind: 'prism', region: block(s, pick, turn, widen), z0, z1, grow: g }
   }
   if (s.kind === 'sector') {
     const rIn = Math.max(0, pick(s.rIn, -1))
@@ -78,13 +80,25 @@ function tilted(rIn: number, half: number, arc: number): number {
   return rIn - half * arc - rIn * (1 - Math.sqrt(1 - arc * arc)) * Math.sign(arc)
 }
 
+/** How far a point at radius 1 gets by so many degrees of turn; the sign is kept. */
+const chord = (degrees: number): number => 2 * Math.sin((degrees * Math.PI) / 360)
+
+/** A block whose middle lies less aside of the way it faces looks away from the axis, mm. */
+const radial = 1e-6
+
 /** A block in the wall, turned about the hilt's axis, or wide enough to hold itself turned. */
-function block(s: Box, pick: Pick, turn: number, arc: number): Region {
+function block(s: Box, pick: Pick, turn: number, widen: number): Region {
   const [x, y] = [pick(s.x, 0), pick(s.y, 0)]
   const [hw, hh] = [Math.max(least, pick(s.halfWidth, 1)), Math.max(least, pick(s.halfHeight, 1))]
   const at = polar(norm(x, y), (Math.atan2(y, x) * 180) / Math.PI + turn)
-  if (arc === 0) return rectangle(at, hw, hh, s.facing + turn)
+  if (widen === 0) return rectangle(at, hw, hh, s.facing + turn)
   const far = norm(x, y) + norm(hw, hh)
+  const f = (s.facing * Math.PI) / 180
+  if (Math.abs(x * Math.sin(f) - y * Math.cos(f)) > radial || x * Math.cos(f) + y * Math.sin(f) < 0) {
+    const aside = far * chord(widen)
+    return rectangle(at, Math.max(least, hw + aside), Math.max(least, hh + aside), s.facing + turn)
+  }
+  const arc = Math.sin((Math.abs(widen) * Math.PI) / 180) * Math.sign(widen)
   return rectangle(
     at,
     Math.max(least, hw + far * arc),

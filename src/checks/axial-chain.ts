@@ -30,9 +30,13 @@ function chains(world: World): Chain[] {
   return parts.flatMap((cell): Chain[] => {
     const contacts = parts.filter((p) => p.contact?.presses === cell.id)
     if (contacts.length === 0) return []
-    const base = (end: 'rear' | 'blade') => contacts.find((p) => p.contact?.end === end)?.contact?.base
+    const base = (end: 'rear' | 'blade') => {
+      const found = contacts.find((p) => p.contact?.end === end)
+      return found?.contact && inHilt(world, found.sled, found.contact.base)
+    }
     const stop = stopsOf(world, cell)
-    const [rear, blade] = [base('rear') ?? stop.rear, base('blade') ?? stop.blade]
+    const own = (q: Quantity) => inHilt(world, cell.sled, q)
+    const [rear, blade] = [base('rear') ?? own(stop.rear), base('blade') ?? own(stop.blade)]
     const room = combine([
       [blade, 1],
       [rear, -1],
@@ -40,6 +44,12 @@ function chains(world: World): Chain[] {
     ])
     return [{ cell, contacts, room }]
   })
+}
+
+/** Where a height of a sled truly lies: the sled may come to lie elsewhere than it is drawn. */
+function inHilt(world: World, sled: string | undefined, q: Quantity): Quantity {
+  const shift = world.assembly.sleds.find((s) => s.id === sled)?.shift
+  return shift ? add(q, shift) : q
 }
 
 /** Where the cell is stopped at an end without a contact, and how far each of the two printed faces may stand in. */

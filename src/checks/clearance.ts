@@ -21,16 +21,15 @@ export const clearance: Check = {
   run: (world) =>
     world.assembly.sleds.flatMap((sled) => {
       const unit = unitOf(world, sled)
-      return alike(world).flatMap(({ state, names }) => inState(world, unit, state, names))
+      return alike(world, unit).flatMap(({ state, names }) => inState(world, unit, state, names))
     }),
 }
 
-/** States with the same surroundings are looked at once. */
-function alike(world: World): { state: State; names: string }[] {
+/** States with the same surroundings, and the same of the sled, are looked at once. */
+function alike(world: World, { sled, contents }: Unit): { state: State; names: string }[] {
+  const own = [`sleds/${sled.id}`, ...new Set(contents.map((b) => b.of))]
   const surroundings = (state: State) =>
-    all(around(world, state))
-      .map((b) => b.id)
-      .join()
+    [...all(around(world, state)).map((b) => b.id), 'without', ...own.filter((of) => state.without.has(of))].join()
   const groups = groupBy(world.states, surroundings)
   return [...groups.values()].map((states) => ({
     state: states[0] as State,

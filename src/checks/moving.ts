@@ -53,9 +53,14 @@ export function movingOf(world: World, i: Insertion): Moving[] {
 function tubeOver(world: World, i: Insertion, id: string): Moving[] {
   const { assembly } = world
   const bores = assembly.bores.filter((b) => b.section === id)
+  const earlier = assembly.insertions.filter((o) => o.order < i.order).map((o) => o.moves)
   const own = [
-    ...assembly.intrusions.filter((x) => x.section === id && x.fitted === 'before').map((x) => x.body),
-    ...assembly.parts.filter((p) => p.section === id && p.goesIn === 'before').flatMap((p) => p.bodies),
+    ...assembly.intrusions
+      .filter((x) => x.section === id && (x.fitted === 'before' || earlier.includes(x.body.id)))
+      .map((x) => x.body),
+    ...assembly.parts
+      .filter((p) => p.section === id && (p.goesIn === 'before' || earlier.includes(p.id)))
+      .flatMap((p) => p.bodies),
   ]
   const heading = i.section === id ? i.heading : i.heading === 'blade' ? 'rear' : 'blade'
   return assembly.sleds

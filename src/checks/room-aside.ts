@@ -5,7 +5,8 @@ import { rememberOn } from '../../geometry/remember.ts'
 import type { Body } from '../body/body.ts'
 import { gapAt } from '../body/gap-at.ts'
 import { onePair } from '../body/one-pair.ts'
-import { most, type Quantity } from '../quantity/quantity.ts'
+import { placeOf } from '../body/quantities.ts'
+import { exact, least, most, sub } from '../quantity/quantity.ts'
 
 /** How far a sled can shift sideways from where it is drawn before a bore stops it, mm. */
 export interface RoomAside {
@@ -21,137 +22,93 @@ export interface RoomAside {
  * One that a notch cuts goes a little farther towards the notch: until the notch's edges meet the wall.
  */
 export function roomAside(outside: readonly Body[], bores: readonly Body[]): RoomAside | undefined {
-  const found = bores.flatMap((bore) => {
-    const met = outside.filter((b) => overlaps(b, bore)).map((b) => meeting(b, bore))
-    return met.length === 0
-      ? []
-      : [{ sure: Math.min(...met.map((m) => m.worst)), most: Math.min(...met.map(stop), together(met)) }]
-  })
-  if (found.length === 0) return undefined
-  const sure = Math.max(0, Math.min(...found.map((f) => f.sure)))
-  return { sure, most: Math.max(sure, Math.min(...found.map((f) => f.most))) }
-}
-
-interface Meeting {
-  readonly worst: number
-  /** The gap at its widest, and how far the two axes may lie apart. */
-  readonly gap: number
-  readonly off: number
-  /** Where round the axis the body is as wide as it gets, radians; its radius there. */
-  readonly rim: Rim
-}
-
-interface Rim {
-  readonly r: number
-  readonly arcs: readonly (readonly [number, number])[]
-}
-
-function meeting(body: Body, bore: Body): Meeting {
-  const pair = onePair(body, bore)
-  const [worst, gap, off] = [gapAt(pair, 'worst').lo, gapAt(pair, 'best').hi, offAxis(body, bore)]
-  const { r, arcs } = rimOf(body)
-  const shape = bore.shape.kind === 'bore' ? bore.shape : undefined
-  const slots = (shape?.openings ?? []).map(({ theta, halfWidth }) => {
-    // Where the wall is met lies as far off the direction of the rim as the room lets it.
-    const half = Math.asin(Math.min(1, most(halfWidth) / r)) + Math.max(0, gap + off) / r
-    return [(theta * Math.PI) / 180 - half, 2 * half] as const
-  })
-  return { worst, gap, off, rim: { r, arcs: slots.reduce(less, arcs) } }
-}
-
-const stop = (m: Meeting): number => m.gap + 2 * m.off + pastNotch(m, m.rim.arcs)
-
-/** Pieces of one radius stop each other's notches. */
-function together(met: readonly Meeting[]): number {
-  const rims = new Set(met.map((m) => m.rim.r))
-  return Math.min(
-    ...[...rims].map((r) => {
-      const alike = met.filter((m) => m.rim.r === r)
-      const [gap, off] = [Math.max(...alike.map((m) => m.gap)), Math.max(...alike.map((m) => m.off))]
-      const arcs = alike.flatMap((m) => m.rim.arcs)
-      return gap + 2 * off + pastNotch({ gap, off, rim: { r, arcs } }, arcs)
-    }),
+  const met = bores.flatMap((bore) =>
+    outside.filter((b) => overlap(b, bore, 'may')).map((b) => ({ ...stops(b, bore), held: overlap(b, bore, 'must') })),
   )
+  if (met.length === 0) return undefined
+  const sure = Math.max(0, Math.min(...met.map((m) => m.sure)))
+  // What may lie beside a bore or not stops nothing for certain; where nothing does, the widest of them has to serve.
+  const held = met.filter((m) => m.held).map((m) => m.most)
+  const furthest = held.length > 0 ? Math.min(...held) : Math.max(...met.map((m) => m.most))
+  return { sure, most: Math.max(sure, furthest) }
 }
 
-/** How much farther than all around a body gets towards its widest notch, until the notch's two edges meet the wall. */
-function pastNotch({ gap, off, rim: { r } }: Pick<Meeting, 'gap' | 'off' | 'rim'>, arcs: Rim['arcs']): number {
-  const half = widestNotch(arcs) / 2
-  if (half === 0) return 0
-  if (half >= Math.PI) return Number.POSITIVE_INFINITY
-  const room = Math.max(0, gap + off)
-  const [along, across] = [r * Math.cos(half), r * Math.sin(half)]
-  return Math.max(0, Math.sqrt(Math.max(0, (r + room) ** 2 - across ** 2)) - along - room)
+/** Where a bore stops a body. */
+function stops(body: Body, bore: Body): RoomAside {
+  const pair = onePair(body, bore)
+  const off = offAxis(body, bore)
+  // Square to a slanted wall it is less far than straight aside.
+  const gap = gapAt(pair, 'best').hi * Math.hypot(1, slope(bore))
+  return { sure: gapAt(pair, 'worst').lo, most: gap + 2 * off + pastNotch(body, bore, Math.max(0, gap + off)) }
+}
+
+/**
+ * How much farther than `room` a body gets towards a notch of its own or a slot of the bore, until the edges meet the
+ * wall: with every slot between two notches at the most.
+ */
+function pastNotch({ shape }: Body, { shape: bore }: Body, room: number): number {
+  const rim =
+    shape.kind === 'outline' ? rimOf(shape.region) : { r: shape.kind === 'round' ? shape.r0.nominal : 0, notch: 0 }
+  const slots = bore.kind === 'bore' ? (bore.openings ?? []) : []
+  // Where the wall is met lies as far off the direction of the rim as the room lets it.
+  const half = slots.reduce(
+    (sum, s) => sum + Math.asin(Math.min(1, most(s.halfWidth) / rim.r)) + room / rim.r,
+    ((slots.length + 1) * rim.notch) / 2,
+  )
+  if (!(half < Math.PI)) return Number.POSITIVE_INFINITY
+  const [along, across] = [rim.r * Math.cos(half), rim.r * Math.sin(half)]
+  return Math.max(0, Math.sqrt(Math.max(0, (rim.r + room) ** 2 - across ** 2)) - along - room)
 }
 
 const full = 2 * Math.PI
-
-/** The longest stretch of the circle that no arc covers, radians. */
-function widestNotch(arcs: Rim['arcs']): number {
-  const sorted = arcs
-    .map(([from, sweep]) => [((from % full) + full) % full, sweep] as const)
-    .toSorted((a, b) => a[0] - b[0])
-  const [first] = sorted
-  if (!first) return full
-  let [widest, end] = [0, first[0]]
-  for (const [from, sweep] of sorted) {
-    widest = Math.max(widest, from - end)
-    end = Math.max(end, from + sweep)
-  }
-  return Math.max(widest, first[0] + full - end)
-}
-
-/** Arcs of the circle without a stretch of it. */
-function less(arcs: Rim['arcs'], [at, cut]: readonly [number, number]): Rim['arcs'] {
-  return arcs.flatMap(([from, sweep]) => {
-    // Counted from the cut's end: it takes the last `cut` of the circle.
-    const start = (((from - at - cut) % full) + full) % full
-    const keep = full - cut
-    const pieces = [
-      [start, Math.min(start + sweep, keep)],
-      [full, Math.min(start + sweep, full + keep)],
-    ] as const
-    return pieces.filter(([a, b]) => b > a).map(([a, b]) => [a + at + cut, b - a] as const)
-  })
-}
-
-const everywhere: Rim['arcs'] = [[0, full]]
-
-function rimOf(body: Body): Rim {
-  const s = body.shape
-  if (s.kind === 'round') return { r: s.r0.nominal, arcs: everywhere }
-  return s.kind === 'outline' ? rimOfRegion(s.region) : { r: 0, arcs: [] }
-}
-
-const rimOfRegion = rememberOn((region: Region): Rim => {
-  const far = farthest(region, origin)
-  const r = norm(far.x, far.y)
-  const arcs = region.edges.flatMap((e) =>
-    e.kind === 'arc' && norm(e.c.x, e.c.y) < same && Math.abs(e.r - r) < same ? [[e.start, e.sweep] as const] : [],
-  )
-  return { r, arcs }
-})
-
 /** Circles closer than this are one, mm. */
 const same = 1e-6
+
+/** How far an outline reaches from the axis, and the longest stretch of that circle that it leaves open, radians. */
+const rimOf = rememberOn((region: Region): { readonly r: number; readonly notch: number } => {
+  const far = farthest(region, origin)
+  const r = norm(far.x, far.y)
+  const arcs = region.edges
+    .flatMap((e) =>
+      e.kind === 'arc' && norm(e.c.x, e.c.y) < same && Math.abs(e.r - r) < same
+        ? [[turnOf(e.start), e.sweep] as const]
+        : [],
+    )
+    .toSorted((a, b) => a[0] - b[0])
+  const [first] = arcs
+  if (!first) return { r, notch: full }
+  let [notch, end] = [0, first[0]]
+  for (const [from, sweep] of arcs) {
+    notch = Math.max(notch, from - end)
+    end = Math.max(end, from + sweep)
+  }
+  return { r, notch: Math.max(notch, first[0] + full - end) }
+})
+
+const turnOf = (angle: number): number => ((angle % full) + full) % full
 
 /** How far the axis of a body may lie from that of a bore, mm. */
 function offAxis(body: Body, bore: Body): number {
   const [a, b] = [placeOf(body), placeOf(bore)]
-  return norm(a.x - b.x, a.y - b.y) + a.doubt + b.doubt
+  const [x, y] = [sub(a.x ?? zero, b.x ?? zero), sub(a.y ?? zero, b.y ?? zero)]
+  const doubts = [x, y, body.drift, body.sway, bore.drift, bore.sway].flatMap((q) => q?.terms ?? [])
+  return doubts.reduce(
+    (sum, t) => sum + Math.abs(t.gain) * Math.max(t.spread.minus, t.spread.plus),
+    norm(x.nominal, y.nominal),
+  )
 }
 
-function placeOf(b: Body): { x: number; y: number; doubt: number } {
-  const s = b.shape
-  const [x, y] = s.kind === 'bore' || s.kind === 'round' ? [s.x, s.y] : [undefined, undefined]
-  const doubt = [x, y, b.drift, b.sway].reduce((sum, q) => sum + doubtOf(q), 0)
-  return { x: x?.nominal ?? 0, y: y?.nominal ?? 0, doubt }
+const zero = exact(0)
+
+/** How much a bore's radius changes for a millimetre along the axis, at most. */
+function slope({ shape: s }: Body): number {
+  if (s.kind !== 'bore' || s.r0 === s.r1) return 0
+  return Math.abs(s.r1.nominal - s.r0.nominal) / Math.max(1e-6, least(s.z1) - most(s.z0))
 }
 
-const doubtOf = (q: Quantity | undefined): number =>
-  q ? q.terms.reduce((sum, t) => sum + Math.abs(t.gain) * Math.max(t.spread.minus, t.spread.plus), 0) : 0
-
-function overlaps(a: Body, b: Body): boolean {
-  if (a.shape.kind === 'pin' || b.shape.kind === 'pin') return false
-  return a.shape.z0.nominal < b.shape.z1.nominal && a.shape.z1.nominal > b.shape.z0.nominal
+/** Whether two bodies share a stretch of the axis: for some of their sizes, or for all. */
+function overlap({ shape: a }: Body, { shape: b }: Body, how: 'may' | 'must'): boolean {
+  if (a.kind === 'pin' || b.kind === 'pin') return false
+  const [early, late] = how === 'may' ? [least, most] : [most, least]
+  return early(a.z0) < late(b.z1) && early(b.z0) < late(a.z1)
 }

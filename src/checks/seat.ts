@@ -1,5 +1,6 @@
 import { contributionsOf, marginsOf } from '../quantity/margins.ts'
-import { combine, exact, type Quantity, scale, sub } from '../quantity/quantity.ts'
+import { add, combine, exact, least, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
+import { alongTaper } from '../resolve/along-taper.ts'
 import type { Sled } from '../resolve/assembly.ts'
 import type { Step } from '../resolve/metal.ts'
 import { type Finding, type Fix, finding } from './finding.ts'
@@ -46,7 +47,8 @@ function around(world: World, sled: Sled, s: SeatInput, step: Step, id: string):
     s.ring === undefined
       ? Math.max(...sled.pieces.map((p) => p.radius))
       : sled.rings.find((r) => r.id === s.ring)?.radius
-  if (radius === undefined || !step.r0) {
+  const bore = narrowest(sled, s, step)
+  if (radius === undefined || !bore) {
     const lacking = radius === undefined ? `the ring ${s.ring}` : `the diameter of ${step.name}`
     return [
       {
@@ -62,7 +64,7 @@ function around(world: World, sled: Sled, s: SeatInput, step: Step, id: string):
   }
   const fit = s.fit ?? 'slide'
   const gap = combine([
-    [step.r0, 2],
+    [bore, 2],
     [exact(2 * radius), -1],
     [sled.print.error, -2],
   ])
@@ -76,11 +78,26 @@ function around(world: World, sled: Sled, s: SeatInput, step: Step, id: string):
       `${fit} fit`,
       gap,
       allowed,
-      `Bore ${mm(2 * step.r0.nominal)} − ${s.ring === undefined ? 'sled' : 'ring'} ${mm(2 * radius)} = ${mm(gap.nominal)} on the diameter`,
+      `Bore ${mm(2 * bore.nominal)} − ${s.ring === undefined ? 'sled' : 'ring'} ${mm(2 * radius)} = ${mm(gap.nominal)} on the diameter`,
       `${fit} fit: ${sled.print.source}`,
       (lack) => ringFix(sled, s, radius - lack / 2),
     ),
   ]
+}
+
+/** Radius of the bore where the ring, or the sled, lies in it: of a taper at the narrower end of that stretch. */
+function narrowest(sled: Sled, s: SeatInput, step: Step): Quantity | undefined {
+  const { r0, r1 } = step
+  if (!r0 || !r1) return undefined
+  const ring = sled.rings.find((r) => r.id === s.ring)
+  const [rear, blade] = ring ? [exact(ring.z0), exact(ring.z1)] : [sled.ends.rear, sled.ends.blade]
+  const within = (z: Quantity): Quantity => {
+    const there = add(exact(z.nominal), sled.shift)
+    if (there.nominal < step.z0.nominal) return step.z0
+    return there.nominal > step.z1.nominal ? step.z1 : there
+  }
+  const [a, b] = [alongTaper(step, r0, r1, within(rear)), alongTaper(step, r0, r1, within(blade))]
+  return least(a) < least(b) ? a : b
 }
 
 /** The ring that is typed, or the body where it centres itself, so wide. */
@@ -100,14 +117,14 @@ function ringFix(sled: Sled, s: SeatInput, radius: number): Fix[] {
 function face(world: World, sled: Sled, s: SeatInput, step: Step, id: string): Finding {
   const gap = s.face === 'blade' ? sub(step.z0, sled.ends.blade) : sub(sled.ends.rear, step.z1)
   const shift = world.assembly.thresholds['seat-shift']
-  // Too far short is as wrong as too far in: judged is the side that is nearer to its end.
+  // Too far short is as wrong as too far in: judged is the side on which it may be farther off.
   return built(
     world,
     sled,
     step,
     id,
     'face on a shoulder',
-    gap.nominal > 0 ? scale(gap, -1) : gap,
+    least(gap) < -most(gap) ? gap : scale(gap, -1),
     -shift.value,
     `Drawn ${mm(gap.nominal)} from the shoulder of ${step.name}; the sled may sit up to ${mm(shift.value)} off`,
     `seat shift: ${shift.source}`,

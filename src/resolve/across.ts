@@ -1,10 +1,11 @@
 import { isBeside, isPushed, isXy } from '../project/forms.ts'
 import type { AcrossInput, Beside, Pushed } from '../project/schema/place.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
-import { add, combine, exact, most, type Quantity, sub } from '../quantity/quantity.ts'
+import { add, combine, exact, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { type Context, wrong } from './context.ts'
 import { type Extent, reachAlong } from './extent.ts'
 import { quantityOf } from './quantity.ts'
+import { turned } from './turned.ts'
 import { isBare } from './typed-limit.ts'
 
 /** Where a part's middle lies in the cross-section, and the clock angle it faces. */
@@ -12,15 +13,17 @@ export interface Across {
   readonly x: Quantity
   readonly y: Quantity
   readonly facing: number
-  /** Doubt about the way it faces, degrees about 0: that of the clock angle it was placed at, where none was given. */
+  /** Doubt about the way it faces, degrees about 0: its own, or that of the clock angle it was placed at. */
   readonly turn?: Quantity
+  /** How far it may lie aside, any way, for what is turned against it reaching farther; nominal 0. */
+  readonly sway?: Quantity
 }
 
 export interface AcrossAsk {
   readonly path: string
   readonly extent: Extent
   /** Clock angle it faces, where that was given. */
-  readonly facing: number | undefined
+  readonly facing: Quantity | undefined
   /** True where the place is made, as in a sled; false where it was measured, as in the wall. */
   readonly drawn: boolean
   /** Radius of the sled's outside there. */
@@ -33,10 +36,10 @@ const onAxis: Across = { x: exact(0), y: exact(0), facing: 0 }
 
 /** The place of a part in the cross-section; undefined where it is wrong or does not fit at all. */
 export function acrossOf(ctx: Context, input: AcrossInput | undefined, ask: AcrossAsk): Across | undefined {
-  if (input === undefined) return { ...onAxis, facing: ask.facing ?? 0 }
+  if (input === undefined) return { ...onAxis, ...facingOf(ask, exact(0)) }
   if (isXy(input)) {
     const [x, y] = [offset(ctx, input.x, ask, 'x'), offset(ctx, input.y, ask, 'y')]
-    return x && y && { x, y, facing: ask.facing ?? 0 }
+    return x && y && { x, y, ...facingOf(ask, exact(0)) }
   }
   if (isBeside(input)) return besidePart(ctx, input, ask)
   if (isPushed(input)) return pushedOut(ctx, input, ask)
@@ -46,9 +49,16 @@ export function acrossOf(ctx: Context, input: AcrossInput | undefined, ask: Acro
 
 /** As given, or the way it was placed, with the doubt about that. */
 function facingOf(ask: AcrossAsk, theta: Quantity): Pick<Across, 'facing' | 'turn'> {
-  if (ask.facing !== undefined) return { facing: ask.facing }
-  return { facing: theta.nominal, ...(theta.terms.length > 0 ? { turn: { nominal: 0, terms: theta.terms } } : {}) }
+  const faces = ask.facing ?? theta
+  const turn = turned(faces)
+  return { facing: faces.nominal, ...(turn ? { turn } : {}) }
 }
+
+/** Doubt about how a part stands turned against the clock angle it is placed at: none where it faces that way. */
+const against = (ask: AcrossAsk, theta: Quantity): Quantity =>
+  ask.facing ? add(doubtOf(ask.facing), doubtOf(theta)) : exact(0)
+
+const doubtOf = (q: Quantity): Quantity => ({ nominal: 0, terms: q.terms })
 
 function offset(ctx: Context, input: QuantityInput, ask: AcrossAsk, field: string): Quantity | undefined {
   return drawn(quantityOf(ctx, input, { path: `${ask.path}/${field}`, as: 'offset' }), input, ask)
@@ -83,7 +93,16 @@ function along(r: Quantity, theta: Quantity): { x: Quantity; y: Quantity } {
 /** Pushed towards the sled's outside until `gap` is left: round parts by their radius, flat ones by their corners. */
 function pushedOut(ctx: Context, input: Pushed, ask: AcrossAsk): Across | undefined {
   const [theta, gap] = [direction(ctx, input.pushed, ask, 'pushed'), offset(ctx, input.gap, ask, 'gap')]
-  if (!theta || !gap || !ask.envelope) return undefined
+  if (!ask.envelope)
+    return wrong(
+      ctx,
+      'contradiction',
+      ask.path,
+      'pushed',
+      'a part beside its sled’s body',
+      'Give x and y, or move it beside the sled.',
+    )
+  if (!theta || !gap) return undefined
   const faces = facingOf(ask, theta)
   const { facing } = faces
   const inside = sub(ask.envelope, gap)
@@ -108,7 +127,9 @@ function pushedOut(ctx: Context, input: Pushed, ask: AcrossAsk): Across | undefi
     [{ nominal: 0, terms: side.terms }, -side.nominal / root],
     [out, -1],
   ])
-  return { ...along(r, theta), ...faces }
+  const k = side.nominal / root
+  const sway = scale(against(ask, theta), slope(e, turned) + k * slope(e, turned + 90))
+  return { ...along(r, theta), ...faces, sway }
 }
 
 /** Beside another part: the other's reach towards it, the gap, and its own reach back. */
@@ -118,17 +139,15 @@ function besidePart(ctx: Context, input: Beside, ask: AcrossAsk): Across | undef
   if (!theta || !gap || !other) return undefined
   const faces = facingOf(ask, theta)
   const [theirs, own] = [other.across.facing - theta.nominal, faces.facing - theta.nominal]
-  const d = combine([
-    [reachAlong(other.extent, theirs), 1],
-    [gap, 1],
-    [reachAlong(ask.extent, own), 1],
-    // Seen a little more from one side, what does not turn along reaches farther or less far.
-    [{ nominal: 0, terms: theta.terms }, slope(other.extent, theirs)],
-    [{ nominal: 0, terms: theta.terms }, faces.turn ? 0 : slope(ask.extent, own)],
-    [other.across.turn ?? exact(0), slope(other.extent, theirs)],
-  ])
+  const d = add(reachAlong(other.extent, theirs), gap, reachAlong(ask.extent, own))
   const shift = along(d, theta)
-  return { x: add(other.across.x, shift.x), y: add(other.across.y, shift.y), ...faces }
+  // Seen a little more from one side a part reaches farther, whichever side that is.
+  const sway = add(
+    scale(add(doubtOf(theta), other.across.turn ?? exact(0)), slope(other.extent, theirs)),
+    scale(against(ask, theta), slope(ask.extent, own)),
+    other.across.sway ?? exact(0),
+  )
+  return { x: add(other.across.x, shift.x), y: add(other.across.y, shift.y), ...faces, sway }
 }
 
 /** By how much the reach of a part changes at most for a degree of turn, mm. */

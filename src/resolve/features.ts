@@ -1,12 +1,13 @@
 import type { Body, Opening, Shape } from '../body/body.ts'
 import type { FeatureInput, ScrewInput } from '../project/schema/hilt.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
-import { add, exact, known, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
+import { add, exact, known, least, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { parseThread } from '../rules/thread-designation.ts'
 import { ask, type Context, wrong } from './context.ts'
-import type { Heights } from './heights.ts'
+import type { Ends, Heights } from './heights.ts'
 import type { Intrusion, Section } from './metal.ts'
 import { quantityOf } from './quantity.ts'
+import { turned } from './turned.ts'
 import { wallAt } from './wall.ts'
 
 /** A slot in the wall: where along z, its cross-section, and how deep. */
@@ -110,11 +111,12 @@ function tipOf(
   const reach = quantityOf(ctx, s.reach, { path: `${path}/shape/reach`, as: 'length' })
   const end = tip ?? (reach && wall && sub(wall, reach))
   if (!end) {
-    if (s.tip === undefined && s.reach === undefined)
+    const given = s.tip !== undefined || s.reach !== undefined
+    if (!given || reach)
       ctx.missing.push({
-        path: `${path}/shape/reach`,
-        what: 'how far it sticks into the bore',
-        hint: 'Measure from the bore wall to its inner end.',
+        path: `${path}/shape/${given ? 'tip' : 'reach'}`,
+        what: given ? 'the bore wall it sticks in from' : 'how far it sticks into the bore',
+        hint: given ? 'Give the radius of its tip from the axis.' : 'Measure from the bore wall to its inner end.',
         of: path,
       })
     return undefined
@@ -177,12 +179,6 @@ function ringSector(
   )
 }
 
-/** Doubt about a clock angle, degrees about 0. */
-export function turned(theta: Quantity): Quantity | undefined {
-  const terms = theta.terms.filter((t) => t.spread.minus + t.spread.plus > 0)
-  return terms.length === 0 ? undefined : { nominal: 0, terms }
-}
-
 function screwTip(ctx: Context, heights: Heights, sections: readonly Section[], s: ScrewInput): Intrusion[] {
   const path = `screws/${s.id}`
   const section = sectionOf(ctx, sections, s.on, path)
@@ -240,6 +236,7 @@ export function openingsOf(ctx: Context, heights: Heights, sections: readonly Se
     const arc = (reach * Math.PI) / 180
     const narrower = theta.terms.map((t) => ({ spread: t.spread, gain: -Math.abs(t.gain) * arc }))
     const half = add(scale(width, 0.5), { nominal: 0, terms: narrower })
+    askWhetherItReaches(ctx, section, ends, path)
     const opening: Opening = {
       theta: theta.nominal,
       halfWidth: half,
@@ -248,6 +245,18 @@ export function openingsOf(ctx: Context, heights: Heights, sections: readonly Se
     }
     return [{ id: path, name: f.name ?? f.id, section: section.id, z0: ends.rear, z1: ends.blade, opening }]
   })
+}
+
+/** A slot that ends where a bore step does, as measured: whether a skin of metal is left there nobody knows. */
+function askWhetherItReaches(ctx: Context, section: Section, { rear, blade }: Ends, path: string): void {
+  const past = section.steps.flatMap((s) => [sub(blade, s.z1), sub(s.z0, rear)])
+  if (past.some((q) => q.nominal >= -1e-9 && least(q) < -1e-9))
+    ctx.missing.push({
+      path: `${path}/at/z`,
+      what: 'whether the slot reaches the end of the bore step',
+      hint: `Place it from that end, as {"of": "sections/${section.id}", "end": "rear"}, or let it go past the end.`,
+      of: path,
+    })
 }
 
 function outsideRadius(section: Section): number {

@@ -47,7 +47,7 @@ function ownEnds(ctx: Context, heights: Heights, p: PartInput, sizes: PartSizes)
       'Say where its rear face lies, for example {"of": "parts/cell", "end": "blade", "by": 2}.',
     )
   const placed = heights.place(p.at.z, path, onSled(p))
-  const at = placed && onSled(p) ? drawnOnce(placed) : placed
+  const at = placed && onSled(p) ? drawnOnce(ctx, placed) : placed
   if (!at) return undefined
   const face = p.at.face ?? (isSpoke(local) ? 'middle' : 'rear')
   const rear = face === 'rear' ? at : sub(at, scale(local.length, face === 'blade' ? 1 : 0.5))
@@ -56,12 +56,19 @@ function ownEnds(ctx: Context, heights: Heights, p: PartInput, sizes: PartSizes)
 
 /**
  * A sled is drawn once, from the readings: what the hilt truly measures moves nothing in it. Only what a part itself
- * measures moves what is placed by it.
+ * in it measures moves what is placed by it.
  */
-const drawnOnce = (q: Quantity): Quantity => ({
+const drawnOnce = (ctx: Context, q: Quantity): Quantity => ({
   nominal: q.nominal,
-  terms: q.terms.filter((t) => t.spread.path.startsWith('parts/')),
+  terms: q.terms.filter((t) => isOfSledPart(ctx, t.spread.path)),
 })
+
+/** Whether a path leads to something of a part that a sled carries. */
+export function isOfSledPart(ctx: Context, path: string): boolean {
+  const [list, id] = path.split('/')
+  const part = list === 'parts' ? ctx.project.parts.find((p) => p.id === id) : undefined
+  return part !== undefined && onSled(part)
+}
 
 /** A part on a sled lies where the sled is drawn to hold it; one in the wall lies where it was measured. */
 const onSled = (p: PartInput): boolean => p.on === undefined || p.on.startsWith('sleds/')
@@ -77,7 +84,7 @@ function contactEnds(ctx: Context, heights: Heights, p: PartInput, sizes: PartSi
   const atRear = presses.end === 'rear'
   const face = atRear ? pressed.rear : pressed.blade
   const placed = p.at?.z === undefined ? undefined : heights.place(p.at.z, `${path}/at/z`, onSled(p))
-  const base = placed && onSled(p) ? drawnOnce(placed) : placed
+  const base = placed && onSled(p) ? drawnOnce(ctx, placed) : placed
   if (p.at?.z !== undefined && !base) return undefined
   const away = exact((atRear ? -1 : 1) * workingLength(ctx, p, local))
   const stood = base ?? add(exact(face.nominal), away)

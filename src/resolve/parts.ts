@@ -1,16 +1,18 @@
 import type { Body, Shape } from '../body/body.ts'
 import type { PartInput } from '../project/schema/part.ts'
+import type { QuantityInput } from '../project/schema/quantity.ts'
 import { add, combine, exact, least, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { type Across, acrossOf } from './across.ts'
 import type { Part, Sled } from './assembly.ts'
 import { type Context, wrong } from './context.ts'
 import { type Extent, extentOf } from './extent.ts'
-import { turned } from './features.ts'
 import type { Ends, Heights } from './heights.ts'
 import type { Section } from './metal.ts'
 import type { BlockPiece, Local, Piece } from './part-body.ts'
 import { contactOf, type PartSizes } from './part-heights.ts'
 import { quantityOf } from './quantity.ts'
+import { turned } from './turned.ts'
+import { isBare } from './typed-limit.ts'
 
 interface World {
   readonly ctx: Context
@@ -70,10 +72,10 @@ function crossPlace(w: World, p: PartInput, placeOf: PlaceOf): { across: Across;
   if (!local || !ends) return undefined
   const extent = extentOf(local)
   const path = `parts/${p.id}/at`
-  const facing =
-    p.at?.facing === undefined
-      ? undefined
-      : quantityOf(w.ctx, p.at.facing, { path: `${path}/facing`, as: 'angle' })?.nominal
+  const drawn = seatOf(w.ctx, p).section === undefined
+  const asked = quantityOf(w.ctx, p.at?.facing, { path: `${path}/facing`, as: 'angle' })
+  // A bare number is meant: as a sled draws it, or as the part was turned to be.
+  const facing = asked && isBare(p.at?.facing as QuantityInput) ? exact(asked.nominal) : asked
   const beside = (ref: string, from: string) => {
     const other = w.ctx.project.parts.find((o) => ref === `parts/${o.id}`)
     if (!other)
@@ -85,7 +87,9 @@ function crossPlace(w: World, p: PartInput, placeOf: PlaceOf): { across: Across;
         w.ctx.project.parts.map((o) => `parts/${o.id}`).join(', '),
         'Name another part.',
       )
-    return placeOf(other, from)
+    const found = placeOf(other, from)
+    // A sled is drawn once: what the wall truly holds moves nothing in it.
+    return found && drawn && seatOf(w.ctx, other).section !== undefined ? asDrawn(found) : found
   }
   const pressed =
     p.at?.across === undefined && p.presses ? beside(p.presses.part, `parts/${p.id}/presses/part`) : undefined
@@ -95,10 +99,20 @@ function crossPlace(w: World, p: PartInput, placeOf: PlaceOf): { across: Across;
     extent,
     facing,
     envelope: envelopeAt(w, p, ends),
-    drawn: seatOf(w.ctx, p).section === undefined,
+    drawn,
     beside,
   })
   return across && { across, extent }
+}
+
+/** A place and an extent as measured, without their doubts. */
+function asDrawn({ across, extent }: Place): Place {
+  const fixed = (q: Quantity): Quantity => exact(q.nominal)
+  const { halfU, halfV, u, v, round } = extent
+  return {
+    across: { x: fixed(across.x), y: fixed(across.y), facing: across.facing },
+    extent: { halfU: fixed(halfU), halfV: fixed(halfV), u: fixed(u), v: fixed(v), round },
+  }
 }
 
 /** Least radius of the sled's pieces beside the part. */
@@ -127,6 +141,15 @@ function onePart(w: World, p: PartInput, placeOf: PlaceOf): Part | undefined {
         .slice(0, 8)
         .join(', '),
       'Name a sled or a section of the project.',
+    )
+  if (seat.section && p.goesIn === 'with-sled')
+    return wrong(
+      ctx,
+      'contradiction',
+      `${path}/goesIn`,
+      'with-sled',
+      'before or after',
+      'Seat it on a sled, or say when it goes into the wall.',
     )
   const local = w.sizes.of(p)
   const ends = w.heights.ends(path, path)
@@ -194,12 +217,12 @@ function alongOf(piece: Piece, local: Local, ends: Ends): Ends {
 
 /** How far a piece may stand aside: with its section, and with its corners where nobody knows quite how it is turned. */
 function swayOf(piece: Piece, { across, extent }: Place, play: Quantity | undefined): Quantity | undefined {
-  if (piece.kind !== 'block' || !across.turn) return play
+  const all = [play, across.sway].filter((q) => q !== undefined)
+  if (piece.kind !== 'block' || !across.turn) return all.length > 0 ? add(...all) : undefined
   const [u, v] = [most(sub(piece.u, extent.u)), most(sub(piece.v, extent.v))]
   const [left, low] = [least(sub(piece.u, extent.u)), least(sub(piece.v, extent.v))]
   const corner = Math.hypot(Math.max(u, -left) + most(piece.halfU), Math.max(v, -low) + most(piece.halfV))
-  const sway = scale(across.turn, (corner * Math.PI) / 180)
-  return play ? add(play, sway) : sway
+  return add(...all, scale(across.turn, (corner * Math.PI) / 180))
 }
 
 type Place = { readonly across: Across; readonly extent: Extent }

@@ -6,7 +6,6 @@ import { boresOf } from './bores.ts'
 import { bundlesOf } from './bundles.ts'
 import { type Context, contextOf, wrong } from './context.ts'
 import { coversOf, roundHolesOf } from './covers.ts'
-import { intrusionsOf, openingsOf, placeFeatures } from './features.ts'
 import { Heights } from './heights.ts'
 import { insertionsOf } from './insertions.ts'
 import { questionPlaces } from './off-section.ts'
@@ -14,6 +13,7 @@ import { ownHilt } from './own-hilt.ts'
 import { PartSizes, placeParts } from './part-heights.ts'
 import { resolveParts, seatOf } from './parts.ts'
 import { printProcessOf } from './print-process.ts'
+import { rareFeatures } from './rare.ts'
 import { checkReferences } from './references.ts'
 import { placeSections, resolveSections } from './sections.ts'
 import { placeSleds, resolveSled } from './sleds.ts'
@@ -43,14 +43,15 @@ export function resolve(written: Project, presets: Presets, hiltId?: string): Ou
   const heights = new Heights(ctx)
   const sizes = new PartSizes(ctx)
   placeSections(ctx, heights, sectionInputs)
-  placeFeatures(ctx, heights)
+  const walls = project.features.length + project.screws.length > 0 ? rareFeatures() : undefined
+  walls?.placeFeatures(ctx, heights)
   placeParts(ctx, heights, sizes)
   placeSleds(ctx, heights, (id) => project.parts.filter((p) => seatOf(ctx, p).sled === id))
 
   const sections = resolveSections(ctx, heights, sectionInputs)
   questionPlaces(ctx, heights, sections)
-  const openings = openingsOf(ctx, heights, sections)
-  const intrusions = intrusionsOf(ctx, heights, sections)
+  const openings = walls?.openingsOf(ctx, heights, sections) ?? []
+  const intrusions = walls?.intrusionsOf(ctx, heights, sections) ?? []
   const [covers, roundHoles] = [coversOf(ctx, heights), roundHolesOf(ctx, heights, sections)]
   const insertions = insertionsOf(
     ctx,

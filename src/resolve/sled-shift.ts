@@ -5,6 +5,7 @@ import type { PrintProcess } from './assembly.ts'
 import type { Context } from './context.ts'
 import type { Ends, Heights } from './heights.ts'
 import type { Section } from './metal.ts'
+import { isOfSledPart } from './part-heights.ts'
 
 /**
  * How far from where it is drawn a sled truly comes to lie along the hilt, with all it carries. A sled that is seated
@@ -32,5 +33,5 @@ export function sledShift(
   if (s.from === undefined || !isRelative(s.from)) return exact(0)
   const at = heights.place(s.from, `sleds/${s.id}/from`, true)
   // What is placed by a part of its own is drawn with that part.
-  return { nominal: 0, terms: (at?.terms ?? []).filter((t) => !t.spread.path.startsWith('parts/')) }
+  return { nominal: 0, terms: (at?.terms ?? []).filter((t) => !isOfSledPart(ctx, t.spread.path)) }
 }

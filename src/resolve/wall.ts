@@ -1,5 +1,6 @@
 import { combine, exact, type Quantity } from '../quantity/quantity.ts'
-import type { Section, Step } from './metal.ts'
+import { alongTaper } from './along-taper.ts'
+import type { Section } from './metal.ts'
 
 /**
  * From the hilt's axis outwards at a clock angle to the wall of a section's bore at a height, mm: what sticks in is
@@ -23,20 +24,6 @@ export function wallAt(section: Section, z: Quantity, theta: Quantity): Quantity
     [doubtOf(theta), (across * Math.PI) / 180],
     // Off the axis nobody knows which way: the wall is nearer or farther by as much.
     [{ nominal: 0, terms: (step.sway?.terms ?? []).filter((t) => t.spread.kind === 'unknown') }, 1],
-  ])
-}
-
-function alongTaper(step: Step, r0: Quantity, r1: Quantity, z: Quantity): Quantity {
-  const length = step.z1.nominal - step.z0.nominal
-  if (r0.nominal === r1.nominal || length <= 0) return r0
-  const t = (z.nominal - step.z0.nominal) / length
-  const slope = (r1.nominal - r0.nominal) / length
-  return combine([
-    [r0, 1 - t],
-    [r1, t],
-    [doubtOf(z), slope],
-    [doubtOf(step.z0), -slope * (1 - t)],
-    [doubtOf(step.z1), -slope * t],
   ])
 }
 

@@ -1,3 +1,4 @@
+import { fetchFeatures } from '../resolve/rare.ts'
 import type * as seldom from './seldom.ts'
 
 /** What few sleds have, and the page's first verdict does not wait for. */
@@ -10,7 +11,8 @@ let fetched: Rare | undefined
  * A quick check does without.
  */
 export async function fetchRare(): Promise<void> {
-  fetched ??= await import('./seldom.ts')
+  const [own] = await Promise.all([import('./seldom.ts'), fetchFeatures()])
+  fetched = own
 }
 
 /** A bug where nobody has waited for them. */

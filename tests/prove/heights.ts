@@ -128,7 +128,8 @@ export class Heights {
     const z = p.at?.z as ZPlaceInput
     const path = `parts/${p.id}/at/z`
     if (!onSled(p)) return this.at(z, path)
-    const byPart = isRelative(z) && z.of.startsWith('parts/')
+    const other = isRelative(z) ? this.#r.project.parts.find((o) => z.of === `parts/${o.id}`) : undefined
+    const byPart = other !== undefined && onSled(other)
     return byPart || !isRelative(z) ? this.at(z, path, true) : this.#nominal.at(z, path, true)
   }
 
