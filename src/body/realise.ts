@@ -19,7 +19,7 @@ export interface Allowance {
 export function realise(body: Body, pick: Pick, { grow = 0, widen = 0 }: Allowance = {}): Solid {
   const s = body.shape
   const turn = body.turn ? pick(body.turn, 0) : 0
-  const arc = Math.sin((Math.abs(widen) * Math.PI) / 180) * Math.sign(widen)
+  const arc = Math.sin((widen * Math.PI) / 180)
   const swell = body.swell ? pick(body.swell, 1) : 0
   const g = grow + swell
   if (s.kind === 'pin') {
@@ -98,7 +98,7 @@ function block(s: Box, pick: Pick, turn: number, widen: number): Region {
     const aside = far * chord(widen)
     return rectangle(at, Math.max(least, hw + aside), Math.max(least, hh + aside), s.facing + turn)
   }
-  const arc = Math.sin((Math.abs(widen) * Math.PI) / 180) * Math.sign(widen)
+  const arc = Math.sin((widen * Math.PI) / 180)
   return rectangle(
     at,
     Math.max(least, hw + far * arc),

@@ -1,7 +1,7 @@
 import { farthest } from '../../geometry/region/farthest.ts'
 import { norm, polar } from '../../geometry/region/point.ts'
 import type { Heading } from '../../geometry/solid/sweep.ts'
-import type { Quantity } from '../quantity/quantity.ts'
+import { type Quantity, reachOf } from '../quantity/quantity.ts'
 import type { Body } from './body.ts'
 import { oneBody } from './one-body.ts'
 
@@ -42,13 +42,10 @@ function outlineOf(b: Body, level: Level): Outline {
   return found
 }
 
-const doubt = (q: Quantity | undefined): number =>
-  q ? q.terms.reduce((sum, t) => sum + Math.abs(t.gain) * Math.max(t.spread.minus, t.spread.plus), 0) : 0
-
 /** `k` is 1 where all doubt counts, 0 where none does. */
 function measured(b: Body, k: 0 | 1): Outline {
   const s = b.shape
-  const off = (q: Quantity | undefined): number => k * doubt(q)
+  const off = (q: Quantity | undefined): number => k * reachOf(q)
   const up = (q: Quantity): number => q.nominal + off(q)
   const down = (q: Quantity): number => q.nominal - off(q)
   const swell = b.swell ? Math.max(0, up(b.swell)) : 0

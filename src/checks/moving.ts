@@ -2,7 +2,7 @@ import type { Body } from '../body/body.ts'
 import { add, type Quantity } from '../quantity/quantity.ts'
 import type { Insertion, Sled } from '../resolve/assembly.ts'
 import { boreSeenIn, outOf, seenIn, turnOf } from './frame.ts'
-import { during, type Obstacles } from './obstacles.ts'
+import { during, isInBefore, type Obstacles } from './obstacles.ts'
 import { isSeat } from './seats.ts'
 import { unitOf, type World } from './world.ts'
 
@@ -30,7 +30,7 @@ export function movingOf(world: World, i: Insertion): Moving[] {
   const sled = assembly.sleds.find((s) => s.id === id)
   if (!sled) return []
   const inside = assembly.sleds
-    .filter((s) => s !== sled && isInBefore(world, s, i))
+    .filter((s) => s !== sled && sledIsIn(world, s, i))
     .flatMap((s) => bodiesOf(world, s).map(outOf(s)))
   const [seen, boreSeen] = [seenIn(sled), boreSeenIn(sled)]
   return [
@@ -53,18 +53,14 @@ export function movingOf(world: World, i: Insertion): Moving[] {
 function tubeOver(world: World, i: Insertion, id: string): Moving[] {
   const { assembly } = world
   const bores = assembly.bores.filter((b) => b.section === id)
-  const earlier = assembly.insertions.filter((o) => o.order < i.order).map((o) => o.moves)
+  const isIn = isInBefore(world, i)
   const own = [
-    ...assembly.intrusions
-      .filter((x) => x.section === id && (x.fitted === 'before' || earlier.includes(x.body.id)))
-      .map((x) => x.body),
-    ...assembly.parts
-      .filter((p) => p.section === id && (p.goesIn === 'before' || earlier.includes(p.id)))
-      .flatMap((p) => p.bodies),
+    ...assembly.intrusions.filter((x) => x.section === id && isIn(x.body.id, x.fitted)).map((x) => x.body),
+    ...assembly.parts.filter((p) => p.section === id && isIn(p.id, p.goesIn)).flatMap((p) => p.bodies),
   ]
   const heading = i.section === id ? i.heading : i.heading === 'blade' ? 'rear' : 'blade'
   return assembly.sleds
-    .filter((s) => isInBefore(world, s, i))
+    .filter((s) => sledIsIn(world, s, i))
     .map((sled) => ({
       bodies: bodiesOf(world, sled),
       obstacles: {
@@ -82,7 +78,7 @@ function bodiesOf(world: World, sled: Sled): Body[] {
 }
 
 /** A sled nobody says how to insert counts as there, so that nothing is left out. */
-function isInBefore(world: World, sled: Sled, i: Insertion): boolean {
+function sledIsIn(world: World, sled: Sled, i: Insertion): boolean {
   return world.assembly.insertions.some(
     (o) =>
       o.moves === `sleds/${sled.id}` && (o.order < i.order || (o.path === 'insertions' && i.path !== 'insertions')),

@@ -34,24 +34,24 @@ export function during(world: World, insertion: Insertion): Obstacles {
   const sections = new Set(sectionsDuring(insertion, assembly.sections).map((s) => s.id))
   const state = insertion.during
   const there = (b: Body) => state === undefined || isThere(b.states, state)
-  const earlier = assembly.insertions.filter((i) => i.order < insertion.order).map((i) => i.moves)
+  const isIn = isInBefore(world, insertion)
   return {
     bores: assembly.bores.filter((b) => sections.has(b.section) && isThere(b.body.states, state ?? 'assembly')),
     intrusions: [
-      ...assembly.intrusions
-        .filter((i) => sections.has(i.section) && (i.fitted === 'before' || earlier.includes(i.body.id)))
-        .map((i) => i.body),
+      ...assembly.intrusions.filter((i) => sections.has(i.section) && isIn(i.body.id, i.fitted)).map((i) => i.body),
       ...assembly.parts
         .filter(
-          (p) =>
-            p.id !== insertion.moves &&
-            p.section !== undefined &&
-            sections.has(p.section) &&
-            (p.goesIn === 'before' || earlier.includes(p.id)),
+          (p) => p.id !== insertion.moves && p.section !== undefined && sections.has(p.section) && isIn(p.id, p.goesIn),
         )
         .flatMap((p) => p.bodies),
     ].filter(there),
   }
+}
+
+/** Whether something in the wall is there by a move: fitted before any, or put in by an earlier one. */
+export function isInBefore(world: World, move: Insertion): (id: string, when: string) => boolean {
+  const earlier = world.assembly.insertions.filter((i) => i.order < move.order).map((i) => i.moves)
+  return (id, when) => when === 'before' || earlier.includes(id)
 }
 
 /** Bores and intrusions in one list. */

@@ -2,11 +2,11 @@ import { farthest } from '../../geometry/region/farthest.ts'
 import { norm, origin } from '../../geometry/region/point.ts'
 import type { Region } from '../../geometry/region/region.ts'
 import { rememberOn } from '../../geometry/remember.ts'
-import type { Body } from '../body/body.ts'
+import type { Body, Opening } from '../body/body.ts'
 import { gapAt } from '../body/gap-at.ts'
 import { onePair } from '../body/one-pair.ts'
 import { placeOf } from '../body/quantities.ts'
-import { exact, least, most, sub } from '../quantity/quantity.ts'
+import { exact, least, most, reachOf, sub } from '../quantity/quantity.ts'
 
 /** How far a sled can shift sideways from where it is drawn before a bore stops it, mm. */
 export interface RoomAside {
@@ -33,56 +33,70 @@ export function roomAside(outside: readonly Body[], bores: readonly Body[]): Roo
   return { sure, most: Math.max(sure, furthest) }
 }
 
-/** Where a bore stops a body. */
+/** Where a bore stops a body: R − r all around, what lies between their axes on the wide side, and a notch's depth. */
 function stops(body: Body, bore: Body): RoomAside {
   const pair = onePair(body, bore)
   const off = offAxis(body, bore)
+  const rim = rimOf(body)
+  const wall = bore.shape.kind === 'bore' ? bore.shape : undefined
+  const straight = wall && wall.r0.nominal === wall.r1.nominal
   // Square to a slanted wall it is less far than straight aside.
-  const gap = gapAt(pair, 'best').hi * Math.hypot(1, slope(bore))
-  return { sure: gapAt(pair, 'worst').lo, most: gap + 2 * off + pastNotch(body, bore, Math.max(0, gap + off)) }
+  const room =
+    wall && (straight || rim.standsOut)
+      ? Math.max(most(wall.r0), most(wall.r1)) - rim.r - (body.swell ? least(body.swell) : 0)
+      : gapAt(pair, 'best').hi * Math.hypot(1, slope(bore)) + off
+  return { sure: gapAt(pair, 'worst').lo, most: room + off + pastNotch(rim, wall?.openings ?? [], Math.max(0, room)) }
+}
+
+/** Where a body is round about its axis: its widest radius, and the longest stretch of that circle it leaves open. */
+interface Rim {
+  readonly r: number
+  /** Radians. */
+  readonly notch: number
+  /** Something of it reaches farther: a key. */
+  readonly standsOut: boolean
 }
 
 /**
  * How much farther than `room` a body gets towards a notch of its own or a slot of the bore, until the edges meet the
  * wall: with every slot between two notches at the most.
  */
-function pastNotch({ shape }: Body, { shape: bore }: Body, room: number): number {
-  const rim =
-    shape.kind === 'outline' ? rimOf(shape.region) : { r: shape.kind === 'round' ? shape.r0.nominal : 0, notch: 0 }
-  const slots = bore.kind === 'bore' ? (bore.openings ?? []) : []
+function pastNotch({ r, notch }: Rim, slots: readonly Opening[], room: number): number {
   // Where the wall is met lies as far off the direction of the rim as the room lets it.
   const half = slots.reduce(
-    (sum, s) => sum + Math.asin(Math.min(1, most(s.halfWidth) / rim.r)) + room / rim.r,
-    ((slots.length + 1) * rim.notch) / 2,
+    (sum, s) => sum + Math.asin(Math.min(1, most(s.halfWidth) / r)) + room / r,
+    ((slots.length + 1) * notch) / 2,
   )
   if (!(half < Math.PI)) return Number.POSITIVE_INFINITY
-  const [along, across] = [rim.r * Math.cos(half), rim.r * Math.sin(half)]
-  return Math.max(0, Math.sqrt(Math.max(0, (rim.r + room) ** 2 - across ** 2)) - along - room)
+  const [along, across] = [r * Math.cos(half), r * Math.sin(half)]
+  return Math.max(0, Math.sqrt(Math.max(0, (r + room) ** 2 - across ** 2)) - along - room)
 }
 
 const full = 2 * Math.PI
 /** Circles closer than this are one, mm. */
 const same = 1e-6
 
-/** How far an outline reaches from the axis, and the longest stretch of that circle that it leaves open, radians. */
-const rimOf = rememberOn((region: Region): { readonly r: number; readonly notch: number } => {
+function rimOf({ shape: s }: Body): Rim {
+  if (s.kind === 'outline') return rimOfRegion(s.region)
+  return { r: s.kind === 'round' ? Math.max(s.r0.nominal, s.r1.nominal) : 0, notch: 0, standsOut: false }
+}
+
+const rimOfRegion = rememberOn((region: Region): Rim => {
+  const about = region.edges.flatMap((e) => (e.kind === 'arc' && norm(e.c.x, e.c.y) < same ? [e] : []))
+  const r = Math.max(0, ...about.map((e) => e.r))
   const far = farthest(region, origin)
-  const r = norm(far.x, far.y)
-  const arcs = region.edges
-    .flatMap((e) =>
-      e.kind === 'arc' && norm(e.c.x, e.c.y) < same && Math.abs(e.r - r) < same
-        ? [[turnOf(e.start), e.sweep] as const]
-        : [],
-    )
+  const standsOut = norm(far.x, far.y) > r + same
+  const arcs = about
+    .flatMap((e) => (r - e.r < same ? [[turnOf(e.start), e.sweep] as const] : []))
     .toSorted((a, b) => a[0] - b[0])
   const [first] = arcs
-  if (!first) return { r, notch: full }
+  if (!first) return { r, notch: full, standsOut }
   let [notch, end] = [0, first[0]]
   for (const [from, sweep] of arcs) {
     notch = Math.max(notch, from - end)
     end = Math.max(end, from + sweep)
   }
-  return { r, notch: Math.max(notch, first[0] + full - end) }
+  return { r, notch: Math.max(notch, first[0] + full - end), standsOut }
 })
 
 const turnOf = (angle: number): number => ((angle % full) + full) % full
@@ -91,9 +105,8 @@ const turnOf = (angle: number): number => ((angle % full) + full) % full
 function offAxis(body: Body, bore: Body): number {
   const [a, b] = [placeOf(body), placeOf(bore)]
   const [x, y] = [sub(a.x ?? zero, b.x ?? zero), sub(a.y ?? zero, b.y ?? zero)]
-  const doubts = [x, y, body.drift, body.sway, bore.drift, bore.sway].flatMap((q) => q?.terms ?? [])
-  return doubts.reduce(
-    (sum, t) => sum + Math.abs(t.gain) * Math.max(t.spread.minus, t.spread.plus),
+  return [x, y, body.drift, body.sway, bore.drift, bore.sway].reduce(
+    (sum, q) => sum + reachOf(q),
     norm(x.nominal, y.nominal),
   )
 }

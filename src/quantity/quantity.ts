@@ -101,6 +101,13 @@ export function most(q: Quantity): number {
   return q.terms.reduce((sum, t) => sum + high(t), q.nominal)
 }
 
+/** What a quantity may be off, about 0. */
+export const doubt = (q: Quantity): Quantity => ({ nominal: 0, terms: q.terms })
+
+/** The farthest a quantity may be off either way, each of its spreads at the wider end. */
+export const reachOf = (q: Quantity | undefined): number =>
+  (q?.terms ?? []).reduce((sum, t) => sum + Math.abs(t.gain) * Math.max(t.spread.minus, t.spread.plus), 0)
+
 /**
  * True where any number it rests on was assumed: such a finding is at best unsure.
  * @internal

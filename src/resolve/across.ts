@@ -1,7 +1,7 @@
 import { isBeside, isPushed, isXy } from '../project/forms.ts'
 import type { AcrossInput, Beside, Pushed } from '../project/schema/place.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
-import { add, combine, exact, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
+import { add, combine, doubt, exact, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { type Context, wrong } from './context.ts'
 import { type Extent, reachAlong } from './extent.ts'
 import { quantityOf } from './quantity.ts'
@@ -56,9 +56,7 @@ function facingOf(ask: AcrossAsk, theta: Quantity): Pick<Across, 'facing' | 'tur
 
 /** Doubt about how a part stands turned against the clock angle it is placed at: none where it faces that way. */
 const against = (ask: AcrossAsk, theta: Quantity): Quantity =>
-  ask.facing ? add(doubtOf(ask.facing), doubtOf(theta)) : exact(0)
-
-const doubtOf = (q: Quantity): Quantity => ({ nominal: 0, terms: q.terms })
+  ask.facing ? add(doubt(ask.facing), doubt(theta)) : exact(0)
 
 function offset(ctx: Context, input: QuantityInput, ask: AcrossAsk, field: string): Quantity | undefined {
   return drawn(quantityOf(ctx, input, { path: `${ask.path}/${field}`, as: 'offset' }), input, ask)
@@ -76,7 +74,7 @@ function drawn(q: Quantity | undefined, input: QuantityInput, ask: AcrossAsk): Q
 /** A place at a radius and a clock angle. Turned, it shifts the farther the larger the radius may be. */
 function along(r: Quantity, theta: Quantity): { x: Quantity; y: Quantity } {
   const [c, s] = [Math.cos((theta.nominal * Math.PI) / 180), Math.sin((theta.nominal * Math.PI) / 180)]
-  const turn: Quantity = { nominal: 0, terms: theta.terms }
+  const turn = doubt(theta)
   const k = (most(r) * Math.PI) / 180
   return {
     x: combine([
@@ -123,8 +121,8 @@ function pushedOut(ctx: Context, input: Pushed, ask: AcrossAsk): Across | undefi
   const root = Math.sqrt(room)
   const r = combine([
     [exact(root), 1],
-    [{ nominal: 0, terms: inside.terms }, inside.nominal / root],
-    [{ nominal: 0, terms: side.terms }, -side.nominal / root],
+    [doubt(inside), inside.nominal / root],
+    [doubt(side), -side.nominal / root],
     [out, -1],
   ])
   const k = side.nominal / root
@@ -143,7 +141,7 @@ function besidePart(ctx: Context, input: Beside, ask: AcrossAsk): Across | undef
   const shift = along(d, theta)
   // Seen a little more from one side a part reaches farther, whichever side that is.
   const sway = add(
-    scale(add(doubtOf(theta), other.across.turn ?? exact(0)), slope(other.extent, theirs)),
+    scale(add(doubt(theta), other.across.turn ?? exact(0)), slope(other.extent, theirs)),
     scale(against(ask, theta), slope(ask.extent, own)),
     other.across.sway ?? exact(0),
   )

@@ -1,4 +1,4 @@
-import { combine, type Quantity } from '../quantity/quantity.ts'
+import { combine, doubt, type Quantity } from '../quantity/quantity.ts'
 import type { Step } from './metal.ts'
 
 /** Radius of a bore step at a height, the taper running straight between its ends. */
@@ -10,10 +10,8 @@ export function alongTaper(step: Step, r0: Quantity, r1: Quantity, z: Quantity):
   return combine([
     [r0, 1 - t],
     [r1, t],
-    [doubtOf(z), slope],
-    [doubtOf(step.z0), -slope * (1 - t)],
-    [doubtOf(step.z1), -slope * t],
+    [doubt(z), slope],
+    [doubt(step.z0), -slope * (1 - t)],
+    [doubt(step.z1), -slope * t],
   ])
 }
-
-const doubtOf = (q: Quantity): Quantity => ({ nominal: 0, terms: q.terms })

@@ -1,6 +1,6 @@
 import { plausible } from '../entry/plausible.ts'
 import type { BoreStepInput, SectionInput } from '../project/schema/hilt.ts'
-import { add, combine, exact, known, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
+import { add, combine, doubt, exact, known, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { freeBore, limitsQuantity, threadReadingQuestion } from '../rules/thread.ts'
 import { parseThread, type Thread } from '../rules/thread-designation.ts'
 import { ask, type Context, wrong } from './context.ts'
@@ -128,7 +128,7 @@ function eccentric(ctx: Context, s: SectionInput): { x: Quantity; y: Quantity; s
   const theta = quantityOf(ctx, s.eccentricity.theta, { path: `${path}/theta`, as: 'angle' })
   if (!theta) return centred
   const [c, w] = [(theta.nominal * Math.PI) / 180, Math.PI / 180]
-  const turn = (gain: number): [Quantity, number] => [{ nominal: 0, terms: theta.terms }, gain * most(offset) * w]
+  const turn = (gain: number): [Quantity, number] => [doubt(theta), gain * most(offset) * w]
   return {
     x: combine([[offset, Math.cos(c)], turn(-Math.sin(c))]),
     y: combine([[offset, Math.sin(c)], turn(Math.cos(c))]),

@@ -1,17 +1,17 @@
-import type * as features from './features.ts'
+import type * as seldom from './seldom.ts'
 
-/** What is in and through the wall: no quick check has any of it, and the page's first verdict does not wait for it. */
-type Features = typeof features
+/** What is in, through and over the wall: the page's first verdict does not wait for it. */
+type Walls = typeof seldom
 
-let fetched: Features | undefined
+let fetched: Walls | undefined
 
 /** To be awaited before whole jobs are resolved: part of `fetchRare`. */
-export async function fetchFeatures(): Promise<void> {
-  fetched ??= await import('./features.ts')
+export async function fetchWalls(): Promise<void> {
+  fetched ??= await import('./seldom.ts')
 }
 
 /** A bug where nobody has waited for it. */
-export function rareFeatures(): Features {
+export function walls(): Walls {
   if (!fetched) throw new Error('fetchRare() was not awaited before a whole job was resolved')
   return fetched
 }

@@ -5,15 +5,13 @@ import type { Assembly, Sled } from './assembly.ts'
 import { boresOf } from './bores.ts'
 import { bundlesOf } from './bundles.ts'
 import { type Context, contextOf, wrong } from './context.ts'
-import { coversOf, roundHolesOf } from './covers.ts'
 import { Heights } from './heights.ts'
 import { insertionsOf } from './insertions.ts'
-import { questionPlaces } from './off-section.ts'
 import { ownHilt } from './own-hilt.ts'
 import { PartSizes, placeParts } from './part-heights.ts'
 import { resolveParts, seatOf } from './parts.ts'
 import { printProcessOf } from './print-process.ts'
-import { rareFeatures } from './rare.ts'
+import { walls } from './rare.ts'
 import { checkReferences } from './references.ts'
 import { placeSections, resolveSections } from './sections.ts'
 import { placeSleds, resolveSled } from './sleds.ts'
@@ -43,16 +41,18 @@ export function resolve(written: Project, presets: Presets, hiltId?: string): Ou
   const heights = new Heights(ctx)
   const sizes = new PartSizes(ctx)
   placeSections(ctx, heights, sectionInputs)
-  const walls = project.features.length + project.screws.length > 0 ? rareFeatures() : undefined
-  walls?.placeFeatures(ctx, heights)
+  const { features, screws, sleeves } = project
+  const inWall = features.length + screws.length + sleeves.length > 0 ? walls() : undefined
+  inWall?.placeFeatures(ctx, heights)
   placeParts(ctx, heights, sizes)
   placeSleds(ctx, heights, (id) => project.parts.filter((p) => seatOf(ctx, p).sled === id))
 
   const sections = resolveSections(ctx, heights, sectionInputs)
-  questionPlaces(ctx, heights, sections)
-  const openings = walls?.openingsOf(ctx, heights, sections) ?? []
-  const intrusions = walls?.intrusionsOf(ctx, heights, sections) ?? []
-  const [covers, roundHoles] = [coversOf(ctx, heights), roundHolesOf(ctx, heights, sections)]
+  inWall?.questionPlaces(ctx, heights, sections)
+  const openings = inWall?.openingsOf(ctx, heights, sections) ?? []
+  const intrusions = inWall?.intrusionsOf(ctx, heights, sections) ?? []
+  const covers = inWall?.coversOf(ctx, heights) ?? []
+  const roundHoles = inWall?.roundHolesOf(ctx, heights, sections) ?? []
   const insertions = insertionsOf(
     ctx,
     sections,

@@ -1,4 +1,4 @@
-import { combine, exact, type Quantity } from '../quantity/quantity.ts'
+import { combine, doubt, exact, type Quantity } from '../quantity/quantity.ts'
 import { alongTaper } from './along-taper.ts'
 import type { Section } from './metal.ts'
 
@@ -21,10 +21,8 @@ export function wallAt(section: Section, z: Quantity, theta: Quantity): Quantity
     [exact(bulge), 1],
     [x, c],
     [y, s],
-    [doubtOf(theta), (across * Math.PI) / 180],
+    [doubt(theta), (across * Math.PI) / 180],
     // Off the axis nobody knows which way: the wall is nearer or farther by as much.
     [{ nominal: 0, terms: (step.sway?.terms ?? []).filter((t) => t.spread.kind === 'unknown') }, 1],
   ])
 }
-
-const doubtOf = (q: Quantity): Quantity => ({ nominal: 0, terms: q.terms })

@@ -1,4 +1,4 @@
-import { fetchFeatures } from '../resolve/rare.ts'
+import { fetchWalls } from '../resolve/rare.ts'
 import type * as seldom from './seldom.ts'
 
 /** What few sleds have, and the page's first verdict does not wait for. */
@@ -11,7 +11,7 @@ let fetched: Rare | undefined
  * A quick check does without.
  */
 export async function fetchRare(): Promise<void> {
-  const [own] = await Promise.all([import('./seldom.ts'), fetchFeatures()])
+  const [own] = await Promise.all([import('./seldom.ts'), fetchWalls()])
   fetched = own
 }
 

@@ -86,21 +86,32 @@ function spotOf(w: LoadWorld, p: PartInput, own: Reality = w.r): Spot {
   }
   if (isXy(across)) return { x: number(across.x, 'x'), y: number(across.y, 'y'), facing: typed ?? 0 }
   if (isBeside(across))
-    return besideSpot(w, p, number(across.theta, 'theta', 'angle'), number(across.gap, 'gap'), typed, own)
+    return besideSpot(w, p, {
+      theta: number(across.theta, 'theta', 'angle'),
+      gap: number(across.gap, 'gap'),
+      typed,
+      own,
+    })
   if (isPushed(across))
-    return pushedSpot(w, p, number(across.pushed, 'pushed', 'angle'), number(across.gap, 'gap'), typed, own)
+    return pushedSpot(w, p, {
+      theta: number(across.pushed, 'pushed', 'angle'),
+      gap: number(across.gap, 'gap'),
+      typed,
+      own,
+    })
   const theta = number(across.theta, 'theta', 'angle')
   return { ...atClock(number(across.r, 'r'), theta), facing: typed ?? theta }
 }
 
-function besideSpot(
-  w: LoadWorld,
-  p: PartInput,
-  theta: number,
-  gap: number,
-  typed: number | undefined,
-  own: Reality,
-): Spot {
+/** Placed towards a clock angle with a gap; the facing where it was typed, and what the part's own size is taken from. */
+interface Aside {
+  readonly theta: number
+  readonly gap: number
+  readonly typed: number | undefined
+  readonly own: Reality
+}
+
+function besideSpot(w: LoadWorld, p: PartInput, { theta, gap, typed, own }: Aside): Spot {
   const across = p.at?.across as { beside: string }
   const other = w.r.project.parts.find((o) => across.beside === `parts/${o.id}`) as PartInput
   const from = spotOf(w, other)
@@ -119,14 +130,7 @@ function reachOf(l: Local, turn: number): number {
 }
 
 /** Out towards θ until `gap` is left between its farthest corner and the sled's outside. */
-function pushedSpot(
-  w: LoadWorld,
-  p: PartInput,
-  theta: number,
-  gap: number,
-  typed: number | undefined,
-  own: Reality,
-): Spot {
+function pushedSpot(w: LoadWorld, p: PartInput, { theta, gap, typed, own }: Aside): Spot {
   const facing = typed ?? theta
   const { rear, blade } = w.heights.ends(`parts/${p.id}`)
   const sled = w.drawn.get(sledOf(w, p)) as DrawnSled

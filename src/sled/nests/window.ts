@@ -1,6 +1,6 @@
 import { type PlanItem, planSpan } from '../../../geometry/plan/plan.ts'
 import type { Body } from '../../body/body.ts'
-import { least, most, type Quantity } from '../../quantity/quantity.ts'
+import { least, most, reachOf } from '../../quantity/quantity.ts'
 import type { Sled } from '../../resolve/assembly.ts'
 import { dimension } from '../dimensions.ts'
 import { type Around, beyond, cannot, drawnAt, outerRadius, type SledJob, tooShort } from '../job.ts'
@@ -125,9 +125,7 @@ function target(assembly: Around, ref: string): Target | undefined {
 /** The room a body takes up at its worst, doubt about its place included. */
 function fromBody(b: Body, before: boolean): Target | undefined {
   const s = b.shape
-  const doubt = (q: Quantity | undefined) =>
-    q ? q.terms.reduce((sum, t) => sum + Math.abs(t.gain) * Math.max(t.spread.minus, t.spread.plus), 0) : 0
-  const arc = Math.sin((doubt(b.turn) * Math.PI) / 180)
+  const arc = Math.sin((reachOf(b.turn) * Math.PI) / 180)
   if (s.kind === 'pin') {
     const r = most(s.radius)
     const half = r + most(s.rOut) * arc
@@ -140,7 +138,7 @@ function fromBody(b: Body, before: boolean): Target | undefined {
     return { theta: s.facing, half, tip: middle - hh - half * arc, z0: least(s.z0), z1: most(s.z1), before }
   }
   if (s.kind === 'sector' && s.half.nominal < 90) {
-    const wide = most(s.half) + doubt(b.turn)
+    const wide = most(s.half) + reachOf(b.turn)
     const half = Math.sin((wide * Math.PI) / 180) * (s.rOut ? most(s.rOut) : most(s.rIn) * 1.3)
     return {
       theta: s.theta,

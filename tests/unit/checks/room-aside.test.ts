@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { carve } from '../../../geometry/region/carve.ts'
+import { carve, join } from '../../../geometry/region/carve.ts'
 import { farthest } from '../../../geometry/region/farthest.ts'
 import { type Point, polar } from '../../../geometry/region/point.ts'
 import { disc, type Region, rectangle } from '../../../geometry/region/region.ts'
@@ -101,6 +101,15 @@ describe('the room of a sled in its bores', () => {
     // Its two corners meet the wall: the square root of 10.4² − 10².
     expect(roomAside([half], bores)?.most).toBeCloseTo(Math.sqrt(10.4 ** 2 - 10 ** 2), 6)
     expect(roomAside([half, piece(notched([]), 20)], bores)?.most).toBeCloseTo(0.4, 9)
+  })
+
+  it('is told by the round of a piece with a key along all of it, which rides in a slot', () => {
+    const keyed = piece(join([disc({ x: 0, y: 0 }, 10), rectangle({ x: 10.5, y: 0 }, 1, 1.5, 0)]))
+    const slot = { theta: 0, halfWidth: exact(1.2), floor: exact(13), reach: 13 }
+    const whole = hole(10.4, { x: 0, y: 0 })
+    const slotted = { ...whole, shape: { ...whole.shape, openings: [slot] } } as Body
+    expect(roomAside([keyed], [slotted])?.most).toBeGreaterThan(0.4)
+    expect(roomAside([keyed], [slotted])?.most).toBeLessThan(0.45)
   })
 })
 
