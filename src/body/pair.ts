@@ -29,13 +29,19 @@ export function pairOf(a: Body, b: Body, way?: Heading): Pair {
   if (!meet) return { a, b, ...(way ? { way } : {}), coupled: few([...pa.torn, ...pb.torn]), shared: none }
   const [first, second] = takeOutCommonShift(a, b)
   const [ha, hb] = [portrait(first), portrait(second)]
-  const coupled = [...merged(ha.roles, hb.roles).values()].filter((r) => r.roles.size > 1).map((r) => r.spread)
+  const coupled = [...merged(ha.roles, hb.roles).values()].filter(isCoupled).map((r) => r.spread)
   const shared = new Set([...ha.heights].filter((p) => hb.heights.has(p)))
   return { a: first, b: second, ...(way ? { way } : {}), coupled: few(coupled), shared }
 }
 
 const none: ReadonlySet<string> = new Set()
 const few = (spreads: readonly Spread[]): readonly Spread[] => spreads.slice(0, mostCoupled)
+
+/**
+ * Whether the ends of a spread have to be tried together. One that moves a body along the axis besides is not: on its
+ * way it may pass what it clears at both ends.
+ */
+const isCoupled = ({ roles }: { readonly roles: ReadonlySet<Role> }): boolean => roles.size > 1 && !roles.has('height')
 
 type Roles = ReadonlyMap<string, { readonly spread: Spread; readonly roles: ReadonlySet<Role> }>
 
@@ -54,7 +60,7 @@ function portrait(b: Body): Portrait {
   let found = portraits.get(b)
   if (!found) {
     const roles = rolesOf(b)
-    const torn = [...roles.values()].filter((r) => r.roles.size > 1).map((r) => r.spread)
+    const torn = [...roles.values()].filter(isCoupled).map((r) => r.spread)
     const heights = new Set([...roles].filter(([, r]) => r.roles.has('height')).map(([path]) => path))
     found = { roles, torn, heights }
     portraits.set(b, found)

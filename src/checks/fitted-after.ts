@@ -96,8 +96,10 @@ function judged(world: World, fitting: Fitting): Finding[] {
 export function besideFitting(world: World, fitting: Fitting, sled: Sled): Demand[] {
   const limit = world.assembly.thresholds['fitted-gap'].value
   const unit = unitOf(world, sled)
-  const closed = world.assembly.states.find((s) => s.id === 'closed')
-  const seen = fitting.bodies.map(seenFrom(world, unit, closed))
+  const { states } = world.assembly
+  const closed = states.filter((s) => s.id === 'closed')
+  // Where no state is called so, whichever there is may be the one it is used in.
+  const seen = (closed.length > 0 ? closed : states).flatMap((s) => fitting.bodies.map(seenFrom(world, unit, s)))
   const inside = [...unit.outside, ...unit.contents]
   return seen.flatMap((b) => inside.map((a): Demand => ({ a, b, limit })))
 }

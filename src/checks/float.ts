@@ -11,7 +11,7 @@ import type { Unit, World } from './world.ts'
  * nearer from any side, its clocking error turns them against each other. Put on the obstacle, because only their
  * relation counts and there are fewer of them.
  */
-export function seenFrom(world: World, unit: Unit, state: State | undefined): (obstacle: Body) => Body {
+export function seenFrom(world: World, unit: Unit, state: State): (obstacle: Body) => Body {
   const float = floatOf(world, unit, state)
   const turn = turnOf(unit.sled)
   const seen = seenIn(unit.sled)
@@ -28,7 +28,7 @@ export function seenFrom(world: World, unit: Unit, state: State | undefined): (o
  * that are not known. Only gaps to what sticks in are narrowed by it; the bore itself is what ends it. A sled that is
  * said to stay on the axis does not float.
  */
-function floatOf(world: World, { sled, outside }: Unit, state: State | undefined): Quantity | undefined {
+function floatOf(world: World, { sled, outside }: Unit, state: State): Quantity | undefined {
   const path = `sleds/${sled.id}/float`
   const from = sled.float === undefined ? 'room in the bore' : 'typed'
   const source = sled.float === undefined ? 'computed' : 'measured'
@@ -37,7 +37,7 @@ function floatOf(world: World, { sled, outside }: Unit, state: State | undefined
   if (sled.float !== undefined) return sled.float > 0 ? spread(path, 'varies', sled.float) : undefined
   const insertion = world.assembly.insertions.find((i) => i.moves === `sleds/${sled.id}`)
   if (insertion?.lateral === 'axis') return undefined
-  const there = state ? around(world, state).bores : world.assembly.bores
+  const there = around(world, state).bores
   const seen = boreSeenIn(sled)
   const room = roomAside(
     outside,

@@ -23,22 +23,20 @@ export function movingOf(world: World, i: Insertion): Moving[] {
   const { bores, intrusions } = during(world, i)
   if (list === 'parts') {
     const part = assembly.parts.find((p) => p.id === i.moves)
-    const inside = assembly.sleds.flatMap((s) => bodiesOf(world, s).map(outOf(s))).filter((b) => b.of !== i.moves)
+    const inside = assembly.sleds.flatMap((s) => insideOf(world, s)).filter((b) => b.of !== i.moves)
     const obstacles = { bores, intrusions: [...intrusions, ...inside] }
     return part ? [{ bodies: part.bodies, obstacles, heading: i.heading, meant: () => false }] : []
   }
   const sled = assembly.sleds.find((s) => s.id === id)
   if (!sled) return []
-  const inside = assembly.sleds
-    .filter((s) => s !== sled && sledIsIn(world, s, i))
-    .flatMap((s) => bodiesOf(world, s).map(outOf(s)))
+  const inside = assembly.sleds.filter((s) => s !== sled && sledIsIn(world, s, i)).flatMap((s) => insideOf(world, s))
   const [seen, boreSeen] = [seenIn(sled), boreSeenIn(sled)]
   return [
     {
       bodies: bodiesOf(world, sled),
       obstacles: {
         bores: bores.map((b) => ({ ...b, body: boreSeen(b.body) })),
-        intrusions: [...intrusions.map(turnedBy(turnOf(sled))), ...inside].map(seen),
+        intrusions: [...intrusions, ...inside].map(turnedBy(turnOf(sled))).map(seen),
       },
       heading: i.heading,
       meant: (b, o) => isSeat(sled, b, o),
@@ -76,6 +74,12 @@ function bodiesOf(world: World, sled: Sled): Body[] {
   const unit = unitOf(world, sled)
   return [...unit.outside, ...unit.contents]
 }
+
+/** A sled and what it carries as something else meets them: where it truly lies, and turned as it may be. */
+const insideOf = (world: World, sled: Sled): Body[] =>
+  bodiesOf(world, sled)
+    .map(outOf(sled))
+    .map(turnedBy(turnOf(sled)))
 
 /** A sled nobody says how to insert counts as there, so that nothing is left out. */
 function sledIsIn(world: World, sled: Sled, i: Insertion): boolean {

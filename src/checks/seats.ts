@@ -1,3 +1,7 @@
+import { farthest } from '../../geometry/region/farthest.ts'
+import { norm, origin } from '../../geometry/region/point.ts'
+import type { Region } from '../../geometry/region/region.ts'
+import { rememberOn } from '../../geometry/remember.ts'
 import type { Body } from '../body/body.ts'
 import type { Sled } from '../resolve/assembly.ts'
 
@@ -9,6 +13,20 @@ export function isSeat(sled: Sled, body: Body, obstacle: Body): boolean {
   return (sled.input.seats ?? []).some((seat) => obstacle.of === seat.against && touches(sled, body, seat))
 }
 
+/** Radii closer than this are one, mm. */
+const same = 1e-6
+
+/** How far a shape reaches from the axis, as drawn: a tower or a key on the sled centres nothing. */
+function outer(s: Body['shape']): number {
+  if (s.kind === 'outline') return reach(s.region)
+  return s.kind === 'round' ? Math.max(s.r0.nominal, s.r1.nominal) + norm(s.x.nominal, s.y.nominal) : 0
+}
+
+const reach = rememberOn((region: Region): number => {
+  const far = farthest(region, origin)
+  return norm(far.x, far.y)
+})
+
 type SeatInput = NonNullable<Sled['input']['seats']>[number]
 
 export function touches(sled: Sled, body: Body, seat: SeatInput): boolean {
@@ -16,7 +34,7 @@ export function touches(sled: Sled, body: Body, seat: SeatInput): boolean {
   const { z0, z1 } = body.shape
   if (seat.face === 'blade') return z1.nominal >= sled.ends.blade.nominal - 1
   if (seat.face === 'rear') return z0.nominal <= sled.ends.rear.nominal + 1
-  if (seat.ring === undefined) return true
+  if (seat.ring === undefined) return outer(body.shape) <= Math.max(...sled.pieces.map((p) => p.radius)) + same
   const ring = sled.rings.find((r) => r.id === seat.ring)
   return ring !== undefined && z0.nominal >= ring.z0 - 0.01 && z1.nominal <= ring.z1 + 0.01
 }

@@ -237,6 +237,13 @@ export function openingsOf(ctx: Context, heights: Heights, sections: readonly Se
     const narrower = theta.terms.map((t) => ({ spread: t.spread, gain: -Math.abs(t.gain) * arc }))
     const half = add(scale(width, 0.5), { nominal: 0, terms: narrower })
     askWhetherItReaches(ctx, section, ends, path)
+    if (!depth && section.outside.length === 0 && turned(theta))
+      ctx.missing.push({
+        path: `sections/${section.id}/outside`,
+        what: 'the outside diameter beside a slot through the wall',
+        hint: 'How far a slot that may be turned is off depends on how far out it goes.',
+        of: path,
+      })
     const opening: Opening = {
       theta: theta.nominal,
       halfWidth: half,
