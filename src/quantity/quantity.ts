@@ -101,6 +101,20 @@ export function most(q: Quantity): number {
   return q.terms.reduce((sum, t) => sum + high(t), q.nominal)
 }
 
+/** What a sum of straight lines does not tell of a bend: up to so much, mm, either way; a name of its own under a path. */
+export const bend = (most: number, path: string, from: string): Quantity =>
+  most > 1e-9
+    ? known(0, {
+        path,
+        kind: 'unknown',
+        minus: most,
+        plus: most,
+        distribution: 'rectangular',
+        source: 'computed',
+        from,
+      })
+    : exact(0)
+
 /** What a quantity may be off, about 0. */
 export const doubt = (q: Quantity): Quantity => ({ nominal: 0, terms: q.terms })
 

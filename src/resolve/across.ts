@@ -1,7 +1,7 @@
 import { isBeside, isPushed, isXy } from '../project/forms.ts'
 import type { AcrossInput, Beside, Pushed } from '../project/schema/place.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
-import { add, combine, doubt, exact, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
+import { add, bend, combine, doubt, exact, most, type Quantity, reachOf, scale, sub } from '../quantity/quantity.ts'
 import { type Context, wrong } from './context.ts'
 import { type Extent, reachAlong } from './extent.ts'
 import { quantityOf } from './quantity.ts'
@@ -126,7 +126,15 @@ function pushedOut(ctx: Context, input: Pushed, ask: AcrossAsk): Across | undefi
     [out, -1],
   ])
   const k = side.nominal / root
-  const sway = scale(against(ask, theta), slope(e, turned) + k * slope(e, turned + 90))
+  // Wide parts go in the less far the wider they are: more than the straight line says.
+  const [wide, near] = [reachOf(side), reachOf(inside)]
+  const least = Math.sqrt(Math.max(0, (inside.nominal - near) ** 2 - (side.nominal + wide) ** 2))
+  const short = root - k * wide - (inside.nominal / root) * near - least
+  const sway = add(
+    scale(against(ask, theta), slope(e, turned) + k * slope(e, turned + 90)),
+    bend(short, `${ask.path}/pushed`, 'how far a wide part goes in'),
+    e.uneven ?? exact(0),
+  )
   return { ...along(r, theta), ...faces, sway }
 }
 
@@ -144,6 +152,8 @@ function besidePart(ctx: Context, input: Beside, ask: AcrossAsk): Across | undef
     scale(add(doubt(theta), other.across.turn ?? exact(0)), slope(other.extent, theirs)),
     scale(against(ask, theta), slope(ask.extent, own)),
     other.across.sway ?? exact(0),
+    other.extent.uneven ?? exact(0),
+    ask.extent.uneven ?? exact(0),
   )
   return { x: add(other.across.x, shift.x), y: add(other.across.y, shift.y), ...faces, sway }
 }

@@ -1,4 +1,4 @@
-import { add, exact, type Quantity, scale, sub } from '../quantity/quantity.ts'
+import { add, bend, exact, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import type { BlockPiece, Local } from './part-body.ts'
 
 /** How far a part reaches from its own middle, all pieces together. */
@@ -10,6 +10,8 @@ export interface Extent {
   readonly u: Quantity
   readonly v: Quantity
   readonly round: boolean
+  /** How far another piece may reach beyond the one that reaches farthest as measured; nominal 0. */
+  readonly uneven?: Quantity
 }
 
 export function extentOf(local: Local): Extent {
@@ -18,11 +20,20 @@ export function extentOf(local: Local): Extent {
     return { halfU: first.radius, halfV: first.radius, u: exact(0), v: exact(0), round: true }
   const blocks = local.pieces.filter((p): p is BlockPiece => p.kind === 'block')
   if (blocks.length === 0) return { halfU: exact(0), halfV: exact(0), u: exact(0), v: exact(0), round: false }
-  const top = farthest(blocks, (p) => add(p.v, p.halfV))
-  const bottom = farthest(blocks, (p) => sub(p.halfV, p.v))
-  const right = farthest(blocks, (p) => add(p.u, p.halfU))
-  const left = farthest(blocks, (p) => sub(p.halfU, p.u))
+  const reaches = [
+    farthest(blocks, (p) => add(p.v, p.halfV)),
+    farthest(blocks, (p) => sub(p.halfV, p.v)),
+    farthest(blocks, (p) => add(p.u, p.halfU)),
+    farthest(blocks, (p) => sub(p.halfU, p.u)),
+  ] as const
+  const [top, bottom, right, left] = reaches.map((r) => r.reach) as [Quantity, Quantity, Quantity, Quantity]
+  const uneven = bend(
+    reaches.reduce((sum, r) => sum + r.beyond, 0),
+    `${top.terms[0]?.spread.path}/beyond`,
+    'pieces of a part that may reach equally far',
+  )
   return {
+    uneven,
     halfU: scale(add(right, left), 0.5),
     halfV: scale(add(top, bottom), 0.5),
     u: scale(sub(right, left), 0.5),
@@ -31,9 +42,11 @@ export function extentOf(local: Local): Extent {
   }
 }
 
-/** The piece that reaches farthest at nominal decides; its spread goes with it. */
-function farthest(pieces: readonly BlockPiece[], of: (p: BlockPiece) => Quantity): Quantity {
-  return pieces.map(of).reduce((a, b) => (b.nominal > a.nominal ? b : a))
+/** The piece that reaches farthest at nominal decides; its spread goes with it. Another may reach `beyond` it, mm. */
+function farthest(pieces: readonly BlockPiece[], of: (p: BlockPiece) => Quantity) {
+  const all = pieces.map(of)
+  const reach = all.reduce((a, b) => (b.nominal > a.nominal ? b : a))
+  return { reach, beyond: Math.max(...all.map((b) => most(sub(b, reach)))) }
 }
 
 /** Support of a part along a direction that is `turn` degrees away from the way it faces, mm. */

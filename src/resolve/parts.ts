@@ -74,8 +74,8 @@ function crossPlace(w: World, p: PartInput, placeOf: PlaceOf): { across: Across;
   const path = `parts/${p.id}/at`
   const drawn = seatOf(w.ctx, p).section === undefined
   const asked = quantityOf(w.ctx, p.at?.facing, { path: `${path}/facing`, as: 'angle' })
-  // A bare number is meant: as a sled draws it, or as the part was turned to be.
-  const facing = asked && isBare(p.at?.facing as QuantityInput) ? exact(asked.nominal) : asked
+  // A bare number on a sled is how the part will be drawn; in the wall it was set by eye.
+  const facing = asked && drawn && isBare(p.at?.facing as QuantityInput) ? exact(asked.nominal) : asked
   const beside = (ref: string, from: string) => {
     const other = w.ctx.project.parts.find((o) => ref === `parts/${o.id}`)
     if (!other)
