@@ -1,5 +1,6 @@
+import { rememberOn } from '../remember.ts'
 import { pointAt } from './edge.ts'
-import { distance, type Point } from './point.ts'
+import { distance, norm, origin, type Point } from './point.ts'
 import type { Region } from './region.ts'
 
 /** The point of a region's boundary that lies farthest from c. Exact for arcs and segments. */
@@ -39,3 +40,9 @@ export function allFarthest(region: Region, c: Point): readonly Point[] {
   known.set(region, { c, points })
   return points
 }
+
+/** How far a region reaches from the hilt's axis, mm. */
+export const reachFromAxis = rememberOn((region: Region): number => {
+  const far = farthest(region, origin)
+  return norm(far.x, far.y)
+})

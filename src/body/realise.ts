@@ -1,8 +1,8 @@
 import { carve } from '../../geometry/region/carve.ts'
-import { farthest } from '../../geometry/region/farthest.ts'
-import { clock, norm, origin, type Point, polar } from '../../geometry/region/point.ts'
+import { reachFromAxis } from '../../geometry/region/farthest.ts'
+import { clock, norm, type Point, polar } from '../../geometry/region/point.ts'
 import { disc, outside, type Region, rectangle, sector } from '../../geometry/region/region.ts'
-import { remember, rememberOn } from '../../geometry/remember.ts'
+import { remember } from '../../geometry/remember.ts'
 import type { Solid } from '../../geometry/solid/solid.ts'
 import type { Body, BoreShape, Box, Opening } from './body.ts'
 import { least, type Pick } from './pick.ts'
@@ -72,7 +72,7 @@ export function realise(body: Body, pick: Pick, { grow = 0, widen = 0 }: Allowan
       grow: g,
     }
   }
-  const round = widen === 0 ? g : g + reachOf(s.region) * chord(widen)
+  const round = widen === 0 ? g : g + reachFromAxis(s.region) * chord(widen)
   const within = s.taper && chamfer(s, s.taper, pick, { z0, z1, swell, grow: round })
   return { kind: 'prism', region: s.region, z0, z1, grow: round, ...(within ? { within } : {}) }
 }
@@ -81,11 +81,6 @@ export function realise(body: Body, pick: Pick, { grow = 0, widen = 0 }: Allowan
 function tilted(rIn: number, half: number, arc: number): number {
   return rIn - half * arc - rIn * (1 - Math.sqrt(1 - arc * arc)) * Math.sign(arc)
 }
-
-const reachOf = rememberOn((region: Region): number => {
-  const far = farthest(region, origin)
-  return norm(far.x, far.y)
-})
 
 /** How far a point at radius 1 gets by so many degrees of turn; the sign is kept. */
 const chord = (degrees: number): number => 2 * Math.sin((degrees * Math.PI) / 360)

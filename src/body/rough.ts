@@ -1,4 +1,4 @@
-import { farthest } from '../../geometry/region/farthest.ts'
+import { reachFromAxis } from '../../geometry/region/farthest.ts'
 import { norm, polar } from '../../geometry/region/point.ts'
 import type { Heading } from '../../geometry/solid/sweep.ts'
 import { type Quantity, reachOf } from '../quantity/quantity.ts'
@@ -65,10 +65,9 @@ function measured(b: Body, k: 0 | 1): Outline {
     return { lo, hi, inner: down(s.rIn) - aside, outer, x: 0, y: 0, r: outer }
   }
   if (s.kind === 'outline') {
-    const far = farthest(s.region, { x: 0, y: 0 })
     const { c, r } = s.region.hold
     const held = r + aside + turn * (norm(c.x, c.y) + r)
-    return { lo, hi, inner: 0, outer: norm(far.x, far.y) + aside, x: c.x, y: c.y, r: held }
+    return { lo, hi, inner: 0, outer: reachFromAxis(s.region) + aside, x: c.x, y: c.y, r: held }
   }
   const place = norm(s.x.nominal, s.y.nominal)
   const shift = aside + off(s.x) + off(s.y)

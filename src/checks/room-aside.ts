@@ -1,5 +1,5 @@
-import { farthest } from '../../geometry/region/farthest.ts'
-import { norm, origin } from '../../geometry/region/point.ts'
+import { reachFromAxis } from '../../geometry/region/farthest.ts'
+import { norm } from '../../geometry/region/point.ts'
 import type { Region } from '../../geometry/region/region.ts'
 import { rememberOn } from '../../geometry/remember.ts'
 import type { Body, Opening } from '../body/body.ts'
@@ -84,8 +84,7 @@ function rimOf({ shape: s }: Body): Rim {
 const rimOfRegion = rememberOn((region: Region): Rim => {
   const about = region.edges.flatMap((e) => (e.kind === 'arc' && norm(e.c.x, e.c.y) < same ? [e] : []))
   const r = Math.max(0, ...about.map((e) => e.r))
-  const far = farthest(region, origin)
-  const standsOut = norm(far.x, far.y) > r + same
+  const standsOut = reachFromAxis(region) > r + same
   const arcs = about
     .flatMap((e) => (r - e.r < same ? [[turnOf(e.start), e.sweep] as const] : []))
     .toSorted((a, b) => a[0] - b[0])

@@ -1,7 +1,5 @@
-import { farthest } from '../../geometry/region/farthest.ts'
-import { norm, origin } from '../../geometry/region/point.ts'
-import type { Region } from '../../geometry/region/region.ts'
-import { rememberOn } from '../../geometry/remember.ts'
+import { reachFromAxis } from '../../geometry/region/farthest.ts'
+import { norm } from '../../geometry/region/point.ts'
 import type { Body } from '../body/body.ts'
 import type { Sled } from '../resolve/assembly.ts'
 
@@ -18,14 +16,9 @@ const same = 1e-6
 
 /** How far a shape reaches from the axis, as drawn: a tower or a key on the sled centres nothing. */
 function outer(s: Body['shape']): number {
-  if (s.kind === 'outline') return reach(s.region)
+  if (s.kind === 'outline') return reachFromAxis(s.region)
   return s.kind === 'round' ? Math.max(s.r0.nominal, s.r1.nominal) + norm(s.x.nominal, s.y.nominal) : 0
 }
-
-const reach = rememberOn((region: Region): number => {
-  const far = farthest(region, origin)
-  return norm(far.x, far.y)
-})
 
 type SeatInput = NonNullable<Sled['input']['seats']>[number]
 

@@ -1,3 +1,4 @@
+import { reachFromAxis } from '../../geometry/region/farthest.ts'
 import type { Region } from '../../geometry/region/region.ts'
 import type { Body } from '../body/body.ts'
 import { isThere } from '../body/there.ts'
@@ -9,7 +10,7 @@ import { type SledCross, sledCross, sledRegionsAt } from './cross-sled.ts'
 import { wallWhereUnknown } from './metal-section.ts'
 import { bodyAt } from './nominal.ts'
 import { type Outline, outlinesOf } from './outline.ts'
-import { passing, reachOf } from './passing.ts'
+import { passing } from './passing.ts'
 import { bodiesOf } from './plans.ts'
 
 /** The cross-section at one height, as plain numbers: x towards θ = 0, y towards θ = 90°, mm. Seen from the rear. */
@@ -60,7 +61,7 @@ export function crossSectionView(
       const bodies = bodiesOf(assembly, sled)
       return { sled, bodies, regions: sledRegionsAt(bodies, z) }
     })
-  const carried = Math.max(0, ...sleds.flatMap(({ regions }) => regions.map(reachOf)))
+  const carried = Math.max(0, ...sleds.flatMap(({ regions }) => regions.map((r) => reachFromAxis(r))))
   const passers = passing(assembly, z, carried)
   const things: Obstacle[] = [
     ...sleds.flatMap(({ sled, regions }) =>

@@ -1,5 +1,4 @@
-import { farthest } from '../../geometry/region/farthest.ts'
-import { origin } from '../../geometry/region/point.ts'
+import { reachFromAxis } from '../../geometry/region/farthest.ts'
 import type { Region } from '../../geometry/region/region.ts'
 import type { Body } from '../body/body.ts'
 import { worldOf } from '../checks/world.ts'
@@ -12,7 +11,10 @@ interface Passer extends Obstacle {
   readonly way: string
 }
 
-/** What of the sleds and their parts passes a height, and reaches farther than what is there anyway (`carried`, mm). */
+/**
+ * What of the sleds and their parts passes a height, and reaches farther than what is there anyway (`carried`, mm): what
+ * passes inside that tells nothing.
+ */
 export function passing(assembly: Assembly, z: number, carried: number): Passer[] {
   return assembly.insertions.flatMap((way) => {
     const sled = assembly.sleds.find((s) => way.moves === `sleds/${s.id}`)
@@ -24,7 +26,7 @@ export function passing(assembly: Assembly, z: number, carried: number): Passer[
       ...farOut(beyond(bodies, way, z), carried).map((p) => passer(way, of, p, [])),
       ...parts.flatMap((part) =>
         beyond(part.bodies, way, z)
-          .filter(({ region }) => reachOf(region) > carried)
+          .filter(({ region }) => reachFromAxis(region) > carried)
           .map((p) => passer(way, part.id, p, [of, ...(part.contact ? [part.contact.presses] : [])])),
       ),
     ]
@@ -57,12 +59,6 @@ function beyond(bodies: readonly Body[], way: Insertion, z: number): Slice[] {
 
 /** Of a sled's many slices the one that reaches farthest: the others pass inside it, or nearly. */
 function farOut(slices: readonly Slice[], carried: number): Slice[] {
-  const most = slices.reduce((n, { region }) => Math.max(n, reachOf(region)), carried)
-  return slices.filter(({ region }) => reachOf(region) === most && most > carried).slice(0, 1)
-}
-
-/** How far a region reaches from the axis, mm. What passes inside what is there anyway tells nothing. */
-export function reachOf(region: Region): number {
-  const far = farthest(region, origin)
-  return Math.hypot(far.x, far.y)
+  const most = slices.reduce((n, { region }) => Math.max(n, reachFromAxis(region)), carried)
+  return slices.filter(({ region }) => reachFromAxis(region) === most && most > carried).slice(0, 1)
 }

@@ -67,6 +67,8 @@ export function fieldWords(list: string, rest: readonly string[]): string | unde
     return at === undefined ? `readings of the ${of}` : `reading ${Number(at) + 1} of the ${of}`
   }
   const last = rest.at(-1) as string
+  // What a bend adds to a doubt is settled by the same reading.
+  if (last === 'bend') return fieldWords(list, rest.slice(0, -1))
   if (last === 'ovality' || (last === 'z' && rest.at(-2) === 'z')) return common['ovality']
   if (list === 'sections' && rest[0] === 'outside' && rest.length > 1)
     return last === 'length' ? 'length of the outside' : 'outside diameter'

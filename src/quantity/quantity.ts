@@ -101,19 +101,24 @@ export function most(q: Quantity): number {
   return q.terms.reduce((sum, t) => sum + high(t), q.nominal)
 }
 
-/** What a sum of straight lines does not tell of a bend: up to so much, mm, either way; a name of its own under a path. */
-export const bend = (most: number, path: string, from: string): Quantity =>
-  most > 1e-9
-    ? known(0, {
-        path,
-        kind: 'unknown',
-        minus: most,
-        plus: most,
-        distribution: 'rectangular',
-        source: 'computed',
-        from,
-      })
-    : exact(0)
+/**
+ * What a sum of straight lines does not tell of a bend, up to `off` mm either way: a doubt of its own, settled by the
+ * widest of those that it comes from.
+ */
+export function bend(off: number, of: readonly Quantity[], from: string): Quantity {
+  if (!(off > 1e-9)) return exact(0)
+  const [widest] = of.flatMap((q) => q.terms).toSorted((a, b) => high(b) - low(b) - high(a) + low(a))
+  const path = `${widest?.spread.path}/bend`
+  return known(0, {
+    path,
+    kind: 'unknown',
+    minus: off,
+    plus: off,
+    distribution: 'rectangular',
+    source: 'computed',
+    from,
+  })
+}
 
 /** What a quantity may be off, about 0. */
 export const doubt = (q: Quantity): Quantity => ({ nominal: 0, terms: q.terms })

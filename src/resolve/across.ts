@@ -132,7 +132,7 @@ function pushedOut(ctx: Context, input: Pushed, ask: AcrossAsk): Across | undefi
   const short = root - k * wide - (inside.nominal / root) * near - least
   const sway = add(
     scale(against(ask, theta), slope(e, turned) + k * slope(e, turned + 90)),
-    bend(short, `${ask.path}/pushed`, 'how far a wide part goes in'),
+    bend(short, [side, inside], 'how far a wide part goes in'),
     e.uneven ?? exact(0),
   )
   return { ...along(r, theta), ...faces, sway }

@@ -27,11 +27,7 @@ export function extentOf(local: Local): Extent {
     farthest(blocks, (p) => sub(p.halfU, p.u)),
   ] as const
   const [top, bottom, right, left] = reaches.map((r) => r.reach) as [Quantity, Quantity, Quantity, Quantity]
-  const uneven = bend(
-    reaches.reduce((sum, r) => sum + r.beyond, 0),
-    `${top.terms[0]?.spread.path}/beyond`,
-    'pieces of a part that may reach equally far',
-  )
+  const uneven = add(...reaches.map((r) => r.beyond))
   return {
     uneven,
     halfU: scale(add(right, left), 0.5),
@@ -42,11 +38,12 @@ export function extentOf(local: Local): Extent {
   }
 }
 
-/** The piece that reaches farthest at nominal decides; its spread goes with it. Another may reach `beyond` it, mm. */
+/** The piece that reaches farthest at nominal decides; its spread goes with it. Another may reach beyond it. */
 function farthest(pieces: readonly BlockPiece[], of: (p: BlockPiece) => Quantity) {
   const all = pieces.map(of)
   const reach = all.reduce((a, b) => (b.nominal > a.nominal ? b : a))
-  return { reach, beyond: Math.max(...all.map((b) => most(sub(b, reach)))) }
+  const past = all.map((b) => sub(b, reach)).reduce((a, b) => (most(b) > most(a) ? b : a))
+  return { reach, beyond: bend(most(past), [past], 'pieces of a part that may reach equally far') }
 }
 
 /** Support of a part along a direction that is `turn` degrees away from the way it faces, mm. */

@@ -19,10 +19,11 @@ export function wallAt(section: Section, z: Quantity, theta: Quantity): Quantity
     const other = onStep(s, { nominal: there, terms: z.terms }, theta)
     return other ? Math.min(low, least(other)) : low
   }, least(wall))
-  return add(wall, bend(least(wall) - lowest, `${pathOf(z)}/step`, 'the wall of the next bore step'))
+  return add(
+    wall,
+    bend(least(wall) - lowest, [z, ...reached.flatMap((s) => [s.z0, s.z1])], 'the wall of the next bore step'),
+  )
 }
-
-const pathOf = (q: Quantity): string => q.terms[0]?.spread.path ?? ''
 
 function onStep(step: Step, z: Quantity, theta: Quantity): Quantity | undefined {
   if (!step.r0 || !step.r1) return undefined
@@ -43,8 +44,8 @@ function onStep(step: Step, z: Quantity, theta: Quantity): Quantity | undefined 
     [doubt(theta), (across * Math.PI) / 180],
     // Off the axis nobody knows which way: the wall is nearer or farther by as much.
     [{ nominal: 0, terms: (step.sway?.terms ?? []).filter((t) => t.spread.kind === 'unknown') }, 1],
-    [bend(aside + round, `sections/${step.section}/eccentricity/bend`, 'a round wall beside the axis'), 1],
-    [bend(slanted(step, step.r0, step.r1, z), `${step.id}/bend`, 'a taper whose ends are in doubt'), 1],
+    [bend(aside + round, [x, y, theta], 'a round wall beside the axis'), 1],
+    [bend(slanted(step, step.r0, step.r1, z), [z, step.z0, step.z1], 'a taper whose ends are in doubt'), 1],
   ])
 }
 
