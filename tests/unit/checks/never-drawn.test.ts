@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { ProjectInput } from '../../../src/project/schema/project.ts'
-import { assemblyOf, problemsOf } from '../resolve/project-of.ts'
 import { about, findingsOf, sure } from './judged.ts'
-import { bore, job, pin } from './smallest.ts'
+import { box, inWall, made, moves, part, rod, sled, xy } from './small-parts.ts'
+import { bore, pin } from './smallest.ts'
 
 /*
  * What the random jobs of the proof never draw, and what was once told more room than it has: each the smallest project
@@ -13,17 +13,6 @@ const rad = Math.PI / 180
 /** Least value of a function over an interval. */
 const leastOver = (from: number, to: number, of: (n: number) => number): number =>
   Math.min(...Array.from({ length: 401 }, (_, i) => of(from + ((to - from) * i) / 400)))
-
-const box = (w: number, h: number, l = 10) => ({ shape: 'box', width: sure(w), height: sure(h), length: sure(l) })
-const rod = (d: number, l = 10) => ({ shape: 'cylinder', diameter: sure(d), length: sure(l) })
-const part = (id: string, body: object, at: object, more: object = {}) => ({ id, kind: 'other', body, at, ...more })
-const inWall = { on: 'sections/tube' }
-const xy = (x: number, y: number) => ({ x: sure(x), y: sure(y) })
-const made = (extra: object): ProjectInput => job(extra as Partial<ProjectInput>)
-const sled = (more: object = {}) => [{ id: 'main', from: 10, to: 60, diameter: sure(20), ...more }]
-const moves = (lateral: string) => [
-  { id: 'in', moves: 'sleds/main', through: { of: 'sections/tube', end: 'rear' }, lateral },
-]
 
 /** The least worst gap among the findings whose id begins so. */
 function told(project: ProjectInput, id: string): number {
@@ -370,51 +359,5 @@ describe('what random jobs never draw', () => {
     })
     // Pushed out until its tallest leaves 0.5, its underside stands 4.4 and not 4 further in.
     expect(told(project, 'packing:parts/p:parts/q')).toBeLessThanOrEqual(Math.sqrt(9.5 ** 2 - 5 ** 2) - 4.4 - 2 + 1e-3)
-  })
-})
-
-describe('what cannot be placed is said', () => {
-  const codes = (project: ProjectInput) => problemsOf(project).map((p) => `${p.path} ${p.code}`)
-
-  it('a part in the wall cannot go in with the sled', () => {
-    const wall = part(
-      'w',
-      box(8, 6),
-      { z: sure(40), facing: sure(0), across: xy(11, 0) },
-      { ...inWall, goesIn: 'with-sled' },
-    )
-    expect(codes(made({ parts: [wall] }))).toEqual(['parts/w/goesIn contradiction'])
-  })
-
-  it('a part is pushed only where a sled is around it', () => {
-    const across = { pushed: sure(0), gap: sure(1) }
-    expect(codes(made({ parts: [part('w', box(4, 2), { z: sure(40), across }, inWall)] }))).toEqual([
-      'parts/w/at/across contradiction',
-    ])
-    expect(codes(made({ parts: [part('p', box(4, 2), { z: 70, across })] }))).toEqual([
-      'parts/p/at/across contradiction',
-    ])
-  })
-
-  it('a pin by its reach needs a wall, a slot an end it surely has, and an outside where it may be turned', () => {
-    const notChecked = (features: object[], sections?: object[]) =>
-      assemblyOf(made({ features, ...(sections ? { sections } : {}) })).missing.map((m) => m.path)
-    expect(
-      notChecked(
-        [{ ...pin({ reach: sure(4) }), at: { z: sure(50), theta: sure(0) } }],
-        [{ ...bore(), bore: [{ id: 'm', kind: 'solid' }] }],
-      ),
-    ).toEqual(['features/pin/shape/tip'])
-    const slot = (z: object, theta: object) => ({
-      id: 'slot',
-      kind: 'slot',
-      on: 'sections/tube',
-      at: { z, theta },
-      shape: { form: 'slot', length: sure(20), width: sure(6), depth: sure(2) },
-    })
-    expect(notChecked([slot(about(90, 0.5), sure(0))])).toEqual(['features/slot/at/z'])
-    expect(notChecked([slot(sure(90), sure(0))])).toEqual([])
-    const through = { ...slot(sure(50), about(0, 3)), shape: { form: 'slot', length: sure(20), width: sure(6) } }
-    expect(notChecked([through])).toEqual(['sections/tube/outside'])
   })
 })
