@@ -19,10 +19,11 @@ type Fixed = ReadonlyMap<string, number>
  * worst. (Between the ends of a coupled spread and its middle the gap is taken as running evenly.)
  */
 export const gapAt = rememberOn((pair: Pair, level: Level): Gap => {
-  const found = search(pair, level, order(pair.coupled), new Map())
-  if (level !== 'worst' || pair.coupled.length === 0) return found
+  if (level !== 'worst') return search(pair, level, order(pair.coupled), new Map())
+  const found = search(pair, level, pair.coupledAtWorst, new Map())
+  if (pair.coupledAtWorst.length === 0) return found
   // A corner that slides past another comes nearest on the way.
-  const middle = evaluate(pair, level, new Map(pair.coupled.map((s) => [s.path, 0])))
+  const middle = evaluate(pair, level, new Map(pair.coupledAtWorst.map((s) => [s.path, 0])))
   return middle.lo < found.lo ? middle : found
 })
 
@@ -55,7 +56,7 @@ export interface SolidPair {
  * axis the first body stands. For looking at many places of one pair.
  */
 export function worstCorners(pair: Pair): SolidPair[] {
-  const fixings = pair.coupled.reduce<Fixed[]>(
+  const fixings = pair.coupledAtWorst.reduce<Fixed[]>(
     (list, s) => list.flatMap((f) => [-s.minus, s.plus].map((e) => new Map(f).set(s.path, e))),
     [new Map()],
   )

@@ -16,6 +16,11 @@ export interface Pair {
   readonly b: Body
   readonly way?: Heading
   readonly coupled: readonly Spread[]
+  /**
+   * Those of them whose ends tell the worst. One that moves a body along the axis besides is not: on its way it may pass
+   * what it clears at both ends, so at worst it counts as independent.
+   */
+  readonly coupledAtWorst: readonly Spread[]
   /** Spreads along the axis that still act on both bodies, so that their tight ends cannot both be true. */
   readonly shared: ReadonlySet<string>
 }
@@ -26,30 +31,32 @@ const mostCoupled = 3
 export function pairOf(a: Body, b: Body, way?: Heading): Pair {
   const [pa, pb] = [portrait(a), portrait(b)]
   const meet = [...pa.roles.keys()].some((path) => pb.roles.has(path))
-  if (!meet) return { a, b, ...(way ? { way } : {}), coupled: few([...pa.torn, ...pb.torn]), shared: none }
+  if (!meet) return { a, b, ...(way ? { way } : {}), ...coupling([...pa.torn, ...pb.torn]), shared: none }
   const [first, second] = takeOutCommonShift(a, b)
   const [ha, hb] = [portrait(first), portrait(second)]
-  const coupled = [...merged(ha.roles, hb.roles).values()].filter(isCoupled).map((r) => r.spread)
   const shared = new Set([...ha.heights].filter((p) => hb.heights.has(p)))
-  return { a: first, b: second, ...(way ? { way } : {}), coupled: few(coupled), shared }
+  return { a: first, b: second, ...(way ? { way } : {}), ...coupling(merged(ha.roles, hb.roles).values()), shared }
 }
 
 const none: ReadonlySet<string> = new Set()
 const few = (spreads: readonly Spread[]): readonly Spread[] => spreads.slice(0, mostCoupled)
 
-/**
- * Whether the ends of a spread have to be tried together. One that moves a body along the axis besides is not: on its
- * way it may pass what it clears at both ends.
- */
-const isCoupled = ({ roles }: { readonly roles: ReadonlySet<Role> }): boolean => roles.size > 1 && !roles.has('height')
+type Acts = { readonly spread: Spread; readonly roles: ReadonlySet<Role> }
 
-type Roles = ReadonlyMap<string, { readonly spread: Spread; readonly roles: ReadonlySet<Role> }>
+/** The spreads that act in several ways at once. */
+function coupling(all: Iterable<Acts>): Pick<Pair, 'coupled' | 'coupledAtWorst'> {
+  const torn = [...all].filter((r) => r.roles.size > 1)
+  const still = torn.filter((r) => !r.roles.has('height'))
+  return { coupled: few(torn.map((r) => r.spread)), coupledAtWorst: few(still.map((r) => r.spread)) }
+}
+
+type Roles = ReadonlyMap<string, Acts>
 
 /** What a body's spreads do, sorted out once for all the pairs it is in. */
 interface Portrait {
   readonly roles: Roles
   /** Spreads that act in several ways within this body alone. */
-  readonly torn: readonly Spread[]
+  readonly torn: readonly Acts[]
   /** Paths of the spreads that act along the axis. */
   readonly heights: ReadonlySet<string>
 }
@@ -60,7 +67,7 @@ function portrait(b: Body): Portrait {
   let found = portraits.get(b)
   if (!found) {
     const roles = rolesOf(b)
-    const torn = [...roles.values()].filter(isCoupled).map((r) => r.spread)
+    const torn = [...roles.values()].filter((r) => r.roles.size > 1)
     const heights = new Set([...roles].filter(([, r]) => r.roles.has('height')).map(([path]) => path))
     found = { roles, torn, heights }
     portraits.set(b, found)
