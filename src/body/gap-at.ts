@@ -8,7 +8,7 @@ import { exact, type Quantity, type Spread, sub } from '../quantity/quantity.ts'
 import type { Body } from './body.ts'
 import type { Pair } from './pair.ts'
 import type { Pick } from './pick.ts'
-import { placeOf } from './quantities.ts'
+import { acting, placeOf } from './quantities.ts'
 import { realise } from './realise.ts'
 
 type Fixed = ReadonlyMap<string, number>
@@ -16,16 +16,43 @@ type Fixed = ReadonlyMap<string, number>
 /**
  * The gap of a pair at a level, as a proven bound: at "worst" `lo` is never more than the true gap anywhere in the
  * intervals; at "settled" `hi` is never less than what the best unknowns leave when the variations are at their
- * worst. (Between the ends of a coupled spread and its middle the gap is taken as running evenly.)
+ * worst.
  */
 export const gapAt = rememberOn((pair: Pair, level: Level): Gap => {
   if (level !== 'worst') return search(pair, level, order(pair.coupled), new Map())
   const found = search(pair, level, pair.coupledAtWorst, new Map())
   if (pair.coupledAtWorst.length === 0) return found
-  // A corner that slides past another comes nearest on the way.
   const middle = evaluate(pair, level, new Map(pair.coupledAtWorst.map((s) => [s.path, 0])))
-  return middle.lo < found.lo ? middle : found
+  const least = middle.lo < found.lo ? middle : found
+  return { ...least, lo: least.lo - dip(pair, least.lo) }
 })
+
+/**
+ * A corner that slides past another comes nearest on the way: how far a gap may dip below the least of its values at
+ * the ends of coupled spreads (and in the middle of a single one). The places of two points run straight with a spread,
+ * so their distance d bends by no more than v²/d where they pass at v, and between values h apart it dips by no more
+ * than (v h)²/8d, nor than v h/2. A round's radius runs straight and bends nothing; inside a round bore the room bends
+ * the other way and is least at an end.
+ */
+function dip({ a, b, coupledAtWorst: coupled }: Pair, least: number): number {
+  if (least <= 0 || isRoundBore(b)) return 0
+  const passed = coupled.map((s) => {
+    const stretch = coupled.length > 1 ? s.minus + s.plus : Math.max(s.minus, s.plus)
+    return stretch * (speed(a, s) + speed(b, s))
+  })
+  const most = passed.reduce((sum, p) => sum + p, 0) / 2
+  const bent = passed.reduce((sum, p) => sum + p * p, 0) / 8
+  return least > most ? Math.min(most, bent / (least - most)) : most
+}
+
+const isRoundBore = ({ shape: s }: Body): boolean => s.kind === 'bore' && !s.openings?.length
+
+/** How far points of a body's outline move with a spread, mm a mm; at most. */
+function speed(b: Body, spread: Spread): number {
+  const moving = acting(b).filter((q) => q.role === 'place' || b.shape.kind !== 'round')
+  const gains = moving.flatMap((q) => q.quantity.terms.filter((t) => t.spread.path === spread.path))
+  return gains.reduce((sum, t) => sum + Math.abs(t.gain), 0)
+}
 
 /** Unknowns first: at "settled" their best is sought over the worst of the variations. */
 const order = (spreads: readonly Spread[]): Spread[] =>
