@@ -3,6 +3,7 @@ import { distanceBetween } from './gjk.ts'
 import { type Column, passed, toWall } from './half-plane.ts'
 import type { Metal } from './metal.ts'
 import { all, type Keep, type SledMesh } from './sled-mesh.ts'
+import { turned, turnedAbout } from './turned.ts'
 import type { V2, V3 } from './vec.ts'
 
 /** The true gap lies between these; equal wherever it is computed and not bounded. */
@@ -36,18 +37,29 @@ export function solidMover(solids: readonly Convex[], by: V3): Mover {
   }
 }
 
-export function meshMover(mesh: SledMesh, id: string, by: V3): Mover {
+/** The mesh turned about the hilt's axis by `turn` degrees, then moved. */
+export function meshMover(mesh: SledMesh, id: string, by: V3, turn: number): Mover {
   const back = { x: -by.x, y: -by.y, z: -by.z }
   return {
-    key: `mesh ${id} ${[by.x, by.y, by.z].map((n) => n.toFixed(7)).join(',')}`,
+    key: `mesh ${id} ${[by.x, by.y, by.z, turn].map((n) => n.toFixed(7)).join(',')}`,
     columns: (axis, keep) =>
       mesh
-        .columns({ x: axis.x - by.x, y: axis.y - by.y }, keep)
+        .columns(turnedAbout({ x: axis.x - by.x, y: axis.y - by.y }, -turn), turnedKeep(keep, turn))
         .map((c) => ({ ...c, za: c.za + by.z, zb: c.zb + by.z })),
-    to: (c) => mesh.distanceTo(shifted(c, back), enough),
+    to: (c) => mesh.distanceTo(turned(shifted(c, back), -turn), enough),
     meshed: true,
   }
 }
+
+/** What counts is said of the mesh where it lies; the mesh asks in its own frame. */
+const turnedKeep = (keep: Keep, turn: number): Keep =>
+  turn === 0
+    ? keep
+    : {
+        ...keep,
+        key: `${keep.key} turned ${turn.toFixed(7)}`,
+        point: (p, axis) => keep.point(turnedAbout(p, turn), turnedAbout(axis, turn)),
+      }
 
 export function betweenSolids(a: readonly Convex[], b: readonly Convex[]): number {
   let best = enough

@@ -2,8 +2,8 @@ import { loadKernel } from '../../geometry/kernel/load.ts'
 import { loadPresets } from '../../src/presets/presets.ts'
 import { fetchRare } from '../../src/sled/rare.ts'
 import { judgeJob } from './judge.ts'
-import { randomJob } from './random-job.ts'
 import type { Record } from './record.ts'
+import { jobOf } from './wide-job.ts'
 
 /** One of the processes that judge jobs: a seed comes in, a record goes out. */
 await fetchRare()
@@ -15,7 +15,7 @@ process.send?.('ready')
 
 function recordOf(seed: number): Record {
   try {
-    const judged = judgeJob(randomJob(seed), presets, kernel)
+    const judged = judgeJob(jobOf(seed), presets, kernel)
     if (typeof judged === 'string') return { seed, verdict: 'refused', why: judged }
     const { verdict, demands, faults, cautions, remarks } = judged
     return { seed, verdict, demands, faults, cautions: cautions.length, remarks }

@@ -5,6 +5,7 @@ import { boundsOf, type Local, localOf } from './bodies.ts'
 import { type Convex, prism, Rod, Spoke, sectorPieces } from './convex.ts'
 import { type DrawnSled, type Ends, type Heights, onSled } from './heights.ts'
 import { type Reality, sizeAt } from './sizes.ts'
+import { turned } from './turned.ts'
 import { atClock, type V2 } from './vec.ts'
 
 /** Where a part's middle lies in the cross-section, and the clock angle it faces. */
@@ -34,6 +35,7 @@ export interface LoadWorld {
   readonly heights: Heights
   readonly drawn: ReadonlyMap<string, DrawnSled>
   readonly shift: (sled: string) => Shift
+  readonly turn: (sled: string) => number
   readonly aside: ReadonlyMap<string, V2>
 }
 
@@ -43,7 +45,9 @@ export function partsAt(w: LoadWorld, nominal: LoadWorld): PartTruth[] {
     const [list, id] = (p.on ?? `sleds/${w.r.project.sleds[0]?.id}`).split('/') as [string, string]
     const carried = list === 'sleds'
     const shift: Shift = carried ? w.shift(id) : { ...(w.aside.get(id) as V2), z: 0 }
-    const solids = solidsOf(w, p, spotOf(w, p), w.heights.ends(`parts/${p.id}`), localOf(w.r, p), shift)
+    const turn = carried ? w.turn(id) : 0
+    const there = solidsOf(w, p, spotOf(w, p), w.heights.ends(`parts/${p.id}`), localOf(w.r, p), shift)
+    const solids = there.map((s) => turned(s, turn))
     return {
       of: `parts/${p.id}`,
       input: p,
@@ -79,7 +83,10 @@ function spotOf(w: LoadWorld, p: PartInput, own: Reality = w.r): Spot {
   const drawn = onSled(p)
   const number = (input: QuantityInput, field: string, as: 'offset' | 'angle' = 'offset'): number =>
     sizeAt(w.r, input, { path: `${path}/${field}`, as, drawn })
-  const typed = p.at?.facing === undefined ? undefined : (p.at.facing as number)
+  const typed =
+    p.at?.facing === undefined
+      ? undefined
+      : sizeAt(w.r, p.at.facing, { path: `parts/${p.id}/at/facing`, as: 'angle', drawn })
   if (across === undefined) {
     const pressed = p.presses && w.r.project.parts.find((o) => p.presses?.part === `parts/${o.id}`)
     return pressed ? spotOf(w, pressed) : { x: 0, y: 0, facing: typed ?? 0 }

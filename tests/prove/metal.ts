@@ -150,8 +150,11 @@ function wallRadius(
   theta: number,
   aside: ReadonlyMap<string, V2>,
 ): number {
-  const b = bores.find((o) => o.section === section && z >= o.z0 && z <= o.z1) as Bore
-  const radius = b.r0 + ((z - b.z0) / (b.z1 - b.z0)) * (b.r1 - b.r0)
+  // What may stand beyond an end of its section is measured from the step at that end.
+  const steps = bores.filter((o) => o.section === section)
+  const b = steps.find((o) => z >= o.z0 && z <= o.z1) ?? ((z < (steps[0] as Bore).z0 ? steps[0] : steps.at(-1)) as Bore)
+  const within = Math.min(Math.max(z, b.z0), b.z1)
+  const radius = b.r0 + ((within - b.z0) / (b.z1 - b.z0)) * (b.r1 - b.r0)
   const own = aside.get(section) as V2
   const [ex, ey] = [b.axis.x - own.x, b.axis.y - own.y]
   const u = atClock(1, theta)

@@ -4,6 +4,7 @@ import { type Bounds, enough, type Heading, type Mover, meshMover, solidMover, t
 import type { PartTruth } from './load.ts'
 import type { Intrusion, Metal } from './metal.ts'
 import { all, type Keep } from './sled-mesh.ts'
+import { turned } from './turned.ts'
 import type { V3 } from './vec.ts'
 import type { SledTruth, World } from './world.ts'
 
@@ -20,9 +21,9 @@ export interface Moving {
 }
 
 export function sledMover(w: World, id: string, aside: V3 = still): Moving {
-  const { shift, built, error } = sledIn(w, id)
+  const { shift, built, error, turn } = sledIn(w, id)
   const by = { x: shift.x + aside.x, y: shift.y + aside.y, z: shift.z }
-  return { mover: meshMover(built.mesh, id, by), error }
+  return { mover: meshMover(built.mesh, id, by, turn), error }
 }
 
 export const partMover = (w: World, of: string, aside: V3 = still): Moving => ({
@@ -87,14 +88,19 @@ export function gapToIntrusion(m: Moving, i: Intrusion, way: Heading | undefined
 /** To another sled: bounded from below by its full cylinders, from above by some of its corners. */
 export function gapToSled(w: World, m: Moving, other: string, way: Heading | undefined, memo: Memo): Bounds {
   const o = sledIn(w, other)
-  return remembered(memo, m.mover.key, `sled ${other} ${o.shift.z.toFixed(7)} ${o.error}|${way ?? ''}`, () => {
-    const full = gapToSolids(m, o.built.mesh.hullOf(o.shift), way, memo)
-    const some = gapToSolids(m, o.built.mesh.someCorners(o.shift), way, memo)
+  const key = `sled ${other} ${o.shift.z.toFixed(7)} ${o.error} ${o.turn}|${way ?? ''}`
+  return remembered(memo, m.mover.key, key, () => {
+    const turnedWith = (c: Convex): Convex => turned(c, o.turn)
+    const full = gapToSolids(m, o.built.mesh.hullOf(o.shift).map(turnedWith), way, memo)
+    const some = gapToSolids(m, o.built.mesh.someCorners(o.shift).map(turnedWith), way, memo)
     return { lo: full.lo - o.error, hi: some.hi - o.error }
   })
 }
 
-/** The slices of the sled that are not meant to touch this step; undefined where none is left. */
+/** Corners of the mesh lie this little beside a round, mm: vertices are stored in single precision. */
+const facetsOff = 1e-4
+
+/** What of the sled is not meant to touch this step: other slices, and what stands out of a body that is seated all along. */
 export function notSeated(w: World, of: string, metal: Metal): Keep {
   if (!of.startsWith('sleds/')) return all
   const { input, built, shift } = sledIn(w, of.slice(6))
@@ -104,10 +110,16 @@ export function notSeated(w: World, of: string, metal: Metal): Keep {
     seats.every((s) => {
       if (s.face === 'blade') return zb < built.blade - 1
       if (s.face === 'rear') return za > built.rear + 1
-      if (s.ring === undefined) return false
+      if (s.ring === undefined) return true
       const ring = built.rings.find((r) => r.id === s.ring)
       return !ring || zb <= ring.rear + 0.01 || za >= ring.blade - 0.01
     })
+  const whole = seats.some((s) => s.face === 'around' && s.ring === undefined)
+  const radius = Math.max(...built.pieces.map((p) => p.radius)) + facetsOff
   // The mesh is asked in its own frame.
-  return { key: `seats of ${metal.of} ${shift.z.toFixed(6)}`, slice: free, point: () => true }
+  return {
+    key: `seats of ${metal.of} ${shift.z.toFixed(6)}`,
+    slice: free,
+    point: whole ? (p) => Math.hypot(p.x, p.y) > radius : () => true,
+  }
 }

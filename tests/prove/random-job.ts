@@ -1,6 +1,7 @@
 import type { ProjectInput } from '../../src/project/schema/project.ts'
 import { type RandomHilt, randomHilt, type Stretch } from './random-hilt.ts'
 import { randomLoad } from './random-load.ts'
+import { printerOf } from './random-printer.ts'
 import { randomSize } from './random-size.ts'
 import { type Rng, rngOf } from './rng.ts'
 
@@ -12,7 +13,7 @@ const two = (n: number): number => Number(n.toFixed(2))
 /** Least gap to the hilt, as the settings have it, mm. */
 const clearance = 0.15
 
-interface Plan {
+export interface Plan {
   readonly rng: Rng
   readonly hilt: RandomHilt
   /** The mouth the sled goes through, and where it comes to lie. */
@@ -26,7 +27,17 @@ interface Plan {
  * A random job, the same for the same seed: a hilt, one or two sleds with what they carry, what sticks in, in which
  * order it all goes together. Most gaps are within a few tenths of what is needed, on both sides of it.
  */
-export function randomJob(seed: number): ProjectInput {
+export const randomJob = (seed: number): ProjectInput => plannedJob(seed).job
+
+/** A random job and what it was drawn from. */
+export interface PlannedJob {
+  readonly job: ProjectInput
+  readonly plan: Plan
+  /** Of the sled. */
+  readonly radius: number
+}
+
+export function plannedJob(seed: number): PlannedJob {
   const rng = rngOf(seed)
   const hilt = randomHilt(rng)
   const plan = planOf(rng, hilt)
@@ -65,7 +76,7 @@ export function randomJob(seed: number): ProjectInput {
   if (rng.chance(0.1)) plug(plan, job)
   if (rng.chance(0.08)) secondSled(plan, job)
   if (rng.chance(0.1)) riderInSlot(plan, job, radius)
-  return job
+  return { job, plan, radius }
 }
 
 function planOf(rng: Rng, hilt: RandomHilt): Plan {
@@ -260,28 +271,6 @@ function intrusion(
       ? { window: rng.chance(0.5) ? {} : { gap: two(clearance + rng.between(0, 0.6)) } }
       : {}),
   }
-}
-
-function printerOf(rng: Rng): Pick<ProjectInput, 'printer'> {
-  const kind = rng.whole(0, 4)
-  if (kind === 0) return {}
-  if (kind === 1) return { printer: [{ id: 'p', process: 'process-resin' }] }
-  if (kind === 2) return { printer: [{ id: 'p', error: rng.between(0.02, 0.2) }] }
-  if (kind === 3)
-    return {
-      printer: [
-        {
-          id: 'p',
-          error: {
-            value: 0,
-            plus: rng.between(0.02, 0.12),
-            minus: 0.05,
-            ...(rng.chance(0.4) ? { kind: 'unknown' as const, source: 'measured' as const } : {}),
-          },
-        },
-      ],
-    }
-  return { printer: [{ id: 'p', error: { value: 0.05, plus: 0.03, minus: 0.03 } }] }
 }
 
 /** A switch body through the wall once the sled is in, with a window for it. */

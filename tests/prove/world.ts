@@ -22,6 +22,8 @@ export interface SledTruth {
   readonly shift: Shift
   /** How far its faces lie outside where they were drawn. */
   readonly error: number
+  /** Degrees by which it is off its clock angle, and what it carries with it. */
+  readonly turn: number
 }
 
 /** Everything about a job as it truly is in one draw. */
@@ -45,7 +47,9 @@ export function worldAt(job: Job, values: ReadonlyMap<string, number> = new Map(
   const w = loadOf(job, new Draw(values), nothingOff.heights)
   const sleds = job.project.sleds.flatMap((input): SledTruth[] => {
     const built = job.sleds.get(input.id)
-    return built ? [{ id: input.id, input, built, shift: w.shift(input.id), error: errorOf(w.r, input) }] : []
+    return built
+      ? [{ id: input.id, input, built, shift: w.shift(input.id), error: errorOf(w.r, input), turn: turnOf(w.r, input) }]
+      : []
   })
   return { r: w.r, heights: w.heights, hilt: w.hilt, parts: partsAt(w, nothingOff), sleds }
 }
@@ -54,7 +58,16 @@ function loadOf(job: Job, draw: Draw, nominal: Heights | undefined): LoadWorld &
   const r: Reality = { project: job.project, presets: job.presets, draw }
   const heights = new Heights(r, nominal, job.sleds)
   const hilt = hiltAt(r, heights)
-  return { r, heights, hilt, drawn: job.sleds, aside: hilt.aside, shift: (id) => shiftOf(job, r, heights, nominal, id) }
+  const turn = (id: string): number => turnOf(r, job.project.sleds.find((s) => s.id === id) as SledInput)
+  const shift = (id: string): Shift => shiftOf(job, r, heights, nominal, id)
+  return { r, heights, hilt, drawn: job.sleds, aside: hilt.aside, shift, turn }
+}
+
+function turnOf(r: Reality, s: SledInput): number {
+  if (s.clocking === undefined) return 0
+  const path = `sleds/${s.id}/clocking`
+  const most = mostOf(r, s.clocking, { path, as: 'angle', drawn: true })
+  return r.draw.off(path, 'varies', most, most)
 }
 
 /** A sled lies where its rear end was said to lie; one that is seated with a face lies where the shoulder stops it. */

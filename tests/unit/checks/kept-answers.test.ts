@@ -1,8 +1,8 @@
 import { describe, expect, test, vi } from 'vitest'
+import { equal } from '../../../geometry/equal.ts'
 import { demos } from '../../../src/job/demos/index.ts'
 import { withValue } from '../../../src/project/path.ts'
 import type { Project } from '../../../src/project/schema/project.ts'
-import { equal } from '../../../src/quantity/equal.ts'
 import { variants } from '../../bench/variants.ts'
 import { demo, projectOf } from '../job/demo-answer.ts'
 
