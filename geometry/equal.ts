@@ -4,18 +4,25 @@
  * changed.
  */
 export function equal(a: unknown, b: unknown): boolean {
-  if (Object.is(a, b)) return true
-  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false
-  if (Array.isArray(a)) return Array.isArray(b) && a.length === b.length && a.every((x, i) => equal(x, b[i]))
-  if (a instanceof Map) return b instanceof Map && equal([...a], [...b])
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return Object.is(a, b)
+  if (a === b) return true
+  if (Array.isArray(a)) return Array.isArray(b) && equalLists(a, b)
+  if (a instanceof Map) return b instanceof Map && equalLists([...a], [...b])
   const proto = Object.getPrototypeOf(a)
   if (proto !== Object.getPrototypeOf(b) || (proto !== Object.prototype && proto !== null)) return false
   const [p, q] = [a as Record<string, unknown>, b as Record<string, unknown>]
   let left = 0
   for (const key in p) {
-    if (!(key in q && equal(p[key], q[key]))) return false
+    const [x, y] = [p[key], q[key]]
+    if (!equal(x, y) || (y === undefined && !(key in q))) return false
     left++
   }
   for (const _ in q) left--
   return left === 0
+}
+
+function equalLists(a: readonly unknown[], b: readonly unknown[]): boolean {
+  if (a.length !== b.length) return false
+  for (let i = 0; i < a.length; i++) if (!equal(a[i], b[i])) return false
+  return true
 }

@@ -147,6 +147,9 @@ function opens(base: Region, cut: Region): boolean {
   return cut.hold.r + Math.hypot(cut.hold.c.x - c.x, cut.hold.c.y - c.y) >= r
 }
 
+/** Whether a solid has a cross-section: what runs across the axis, a hole or a stroke, has none. */
+export const runsAlong = (s: PlanSolid): boolean => s.shape !== 'plate' && s.shape !== 'spoke'
+
 /** The cross-section of a plan solid (a taper's at its wider end); undefined for what runs across the axis. */
 export function sectionOf(s: PlanSolid): Region | undefined {
   if (s.shape === 'cylinder') return disc({ x: s.x, y: s.y }, Math.max(s.r0, s.r1))

@@ -117,6 +117,10 @@ export interface Plate {
 export function planSpan(s: PlanSolid): { readonly z0: number; readonly z1: number } {
   if (s.shape === 'spoke') return { z0: s.z - s.radius, z1: s.z + s.radius }
   if (s.shape !== 'plate') return { z0: s.z0, z1: s.z1 }
-  const zs = s.points.map(([, z]) => z)
-  return { z0: Math.min(...zs), z1: Math.max(...zs) }
+  let [z0, z1] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
+  for (const [, z] of s.points) {
+    if (z < z0) z0 = z
+    if (z > z1) z1 = z
+  }
+  return { z0, z1 }
 }

@@ -41,18 +41,18 @@ const enough = 6
  * pair left out can only make the verdict more cautious in the first case and less hasty in the second.
  */
 export function tightest(demands: readonly Demand[]): Tightest | undefined {
-  const sorted = demands
-    .map((d): Rough => ({ d, rough: roughGap(d.a, d.b, d.way) - d.limit }))
-    .sort((a, b) => a.rough - b.rough)
-  let least = Number.POSITIVE_INFINITY
+  if (demands.length === 0) return undefined
+  // Lower bounds of what is left at worst. Beside the pair of the least of them only a few can matter.
+  const roughs = Float64Array.from(demands, (d) => roughGap(d.a, d.b, d.way) - d.limit)
+  const nearest = demands[roughs.indexOf(roughs.reduce((a, b) => Math.min(a, b)))] as Demand
+  let least = judgedOf(nearest).left
   const judged: Judged[] = []
-  for (const { d, rough } of sorted) {
+  for (const i of below(roughs, least + near)) {
+    const rough = roughs[i] as number
     if (rough > least + near || (judged.length >= enough && rough >= least)) continue
-    const pair = onePair(d.a, d.b, d.way)
-    const worst = gapAt(pair, 'worst')
-    const left = worst.lo - d.limit
-    judged.push({ demand: d, pair, limit: d.limit, worst, left })
-    least = Math.min(least, left)
+    const found = judgedOf(demands[i] as Demand)
+    judged.push(found)
+    least = Math.min(least, found.left)
   }
   const close = judged.filter((j) => j.left <= least + near).sort((a, b) => a.left - b.left)
   const [first] = close
@@ -64,7 +64,7 @@ export function tightest(demands: readonly Demand[]): Tightest | undefined {
   const seen = new Set(close.map((j) => j.demand))
   const margins: Margins = {
     worst: first.left,
-    nominal: nominalOf(sorted, seen, level('nominal')),
+    nominal: nominalOf(demands, roughs, seen, level('nominal')),
     settled: level('settled'),
     best: level('best'),
   }
@@ -80,20 +80,28 @@ export function tightest(demands: readonly Demand[]): Tightest | undefined {
 }
 
 /** What is tightest at nominal need not be near the tightest at worst: every pair that might be is asked. */
-function nominalOf(sorted: readonly Rough[], seen: ReadonlySet<Demand>, among: number): number {
+function nominalOf(demands: readonly Demand[], roughs: Float64Array, seen: ReadonlySet<Demand>, among: number): number {
   let least = among
-  for (const { d, rough } of sorted) {
-    if (rough >= least) break
+  for (const i of below(roughs, least)) {
+    const d = demands[i] as Demand
+    if ((roughs[i] as number) >= least) break
     if (seen.has(d) || roughGap(d.a, d.b, d.way, 'nominal') - d.limit >= least) continue
     least = Math.min(least, gapAt(onePair(d.a, d.b, d.way), 'nominal').hi - d.limit)
   }
   return least
 }
 
-interface Rough {
-  readonly d: Demand
-  /** Lower bound of what is left at worst. */
-  readonly rough: number
+/** Places of all numbers up to a limit, in rising order. */
+function below(numbers: Float64Array, limit: number): number[] {
+  const found: number[] = []
+  for (let i = 0; i < numbers.length; i++) if ((numbers[i] as number) <= limit) found.push(i)
+  return found.sort((a, b) => (numbers[a] as number) - (numbers[b] as number))
+}
+
+function judgedOf(demand: Demand): Judged {
+  const pair = onePair(demand.a, demand.b, demand.way)
+  const worst = gapAt(pair, 'worst')
+  return { demand, pair, limit: demand.limit, worst, left: worst.lo - demand.limit }
 }
 
 interface Judged {

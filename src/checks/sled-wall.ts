@@ -2,7 +2,7 @@ import { marginsOf } from '../quantity/margins.ts'
 import { exact } from '../quantity/quantity.ts'
 import type { Sled } from '../resolve/assembly.ts'
 import { type Finding, finding } from './finding.ts'
-import { type Wall, wallsOf } from './walls.ts'
+import { thinnestWall } from './walls.ts'
 import { mm } from './words.ts'
 import type { Check, World } from './world.ts'
 
@@ -15,8 +15,9 @@ export const sledWall: Check = {
 }
 
 function judged(world: World, sled: Sled): Finding[] {
-  const walls = (world.plans.get(sled.id)?.bodies ?? []).flatMap((b) => wallsOf(sled, b))
-  const thinnest = walls.reduce<Wall | undefined>((a, b) => (a && a.thickness <= b.thickness ? a : b), undefined)
+  const thinnest = (world.plans.get(sled.id)?.bodies ?? [])
+    .map((b) => thinnestWall(sled, b))
+    .reduce((a, b) => (a && !(b && b.thickness < a.thickness) ? a : b), undefined)
   if (!thinnest) return []
   const limit = sled.print.leastWall
   // Judged as drawn: the process's least wall is itself a drawn thickness, its print error included.

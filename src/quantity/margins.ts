@@ -1,3 +1,4 @@
+import { rememberOn } from '../../geometry/remember.ts'
 import { at } from './level.ts'
 import { high, low, type Quantity, type SourceKind, type Spread, type SpreadKind } from './quantity.ts'
 
@@ -49,10 +50,10 @@ export interface Share {
 }
 
 /** Shares t²/Σt² of the half-ranges t, largest first: what to measure or hold tighter next. Root sum of squares. */
-export function shares(contributions: readonly Contribution[]): Share[] {
+export const shares = rememberOn((contributions: readonly Contribution[]): readonly Share[] => {
   const half = (c: Contribution) => (c.up - c.down) / 2
   const total = contributions.reduce((sum, c) => sum + half(c) ** 2, 0)
   return contributions
     .map((c) => ({ path: c.path, share: total > 0 ? half(c) ** 2 / total : 0, kind: c.kind, source: c.source }))
     .sort((a, b) => b.share - a.share || (a.path < b.path ? -1 : 1))
-}
+})

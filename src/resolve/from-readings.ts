@@ -1,4 +1,4 @@
-import { remember } from '../../geometry/remember.ts'
+import { remember, rememberOn } from '../../geometry/remember.ts'
 import { parseLength } from '../entry/entry.ts'
 import type { Outcome } from '../problem/problem.ts'
 import type { FromReadings } from '../project/schema/quantity.ts'
@@ -32,10 +32,13 @@ interface Together {
   readonly round: 'bore' | 'outside' | undefined
 }
 
+const toolText = rememberOn((tool: Tool) => JSON.stringify(tool))
+
 /** A change of one number leaves all other fields as they were read. */
 const together = remember(
   500,
-  (a: Together) => JSON.stringify(a),
+  ({ readings, options: o, round }: Together) =>
+    `${readings.map((r) => `${r.value},${r.z},${r.theta}`).join(';')} ${round} ${o.coverage} ${o.jawFlat} ${o.ovalityAllowance} ${o.path} ${toolText(o.tool)}`,
   ({ readings, options, round }): Outcome<RoundSize | LengthSize> =>
     round === undefined
       ? lengthFromReadings(readings, options)

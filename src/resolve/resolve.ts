@@ -1,12 +1,14 @@
+import { oneOf } from '../../geometry/one-of.ts'
 import type { Presets } from '../presets/presets.ts'
 import { good, type Outcome } from '../problem/problem.ts'
 import type { Project } from '../project/schema/project.ts'
-import type { Assembly, Sled } from './assembly.ts'
+import type { Assembly, BoreBody, Part, Sled } from './assembly.ts'
 import { boresOf } from './bores.ts'
 import { bundlesOf } from './bundles.ts'
 import { type Context, contextOf, wrong } from './context.ts'
 import { Heights } from './heights.ts'
 import { insertionsOf } from './insertions.ts'
+import type { Intrusion } from './metal.ts'
 import { ownHilt } from './own-hilt.ts'
 import { PartSizes, placeParts } from './part-heights.ts'
 import { resolveParts, seatOf } from './parts.ts'
@@ -70,13 +72,13 @@ export function resolve(written: Project, presets: Presets, hiltId?: string): Ou
   return good({
     hilt,
     sections,
-    bores: boresOf(sections, openings),
+    bores: boresOf(sections, openings).map(oneBore),
     openings,
     roundHoles,
     covers,
-    intrusions,
-    parts,
-    sleds,
+    intrusions: intrusions.map(oneIntrusion),
+    parts: parts.map(onePart),
+    sleds: sleds.map(oneSled),
     insertions,
     states,
     wires,
@@ -87,6 +89,12 @@ export function resolve(written: Project, presets: Presets, hiltId?: string): Ou
     assumptions: ctx.assumptions,
   })
 }
+
+// What a change at the bench has left as it was is the object it was.
+const oneBore = oneOf<BoreBody>((b) => b.body.id)
+const oneIntrusion = oneOf<Intrusion>((x) => x.body.id)
+const onePart = oneOf<Part>((p) => p.id)
+const oneSled = oneOf<Sled>((s) => s.id)
 
 function chooseHilt(ctx: Context, id: string | undefined): Assembly['hilt'] {
   const { hilts } = ctx.project

@@ -1,4 +1,5 @@
-import { type Slab, slabsOf } from '../../geometry/plan/cross-section.ts'
+import { runsAlong, type Slab, slabsOf } from '../../geometry/plan/cross-section.ts'
+import { itemNumber } from '../../geometry/plan/one-item.ts'
 import type { Plan, PlanItem } from '../../geometry/plan/plan.ts'
 import { remember } from '../../geometry/remember.ts'
 import type { Body } from '../body/body.ts'
@@ -7,7 +8,11 @@ import type { Sled } from '../resolve/assembly.ts'
 
 const slabs = remember(
   32,
-  (items: readonly PlanItem[]) => JSON.stringify(items.map((x) => [x.op, x.id, x.solid])),
+  (items: readonly PlanItem[]) =>
+    items
+      .filter((x) => runsAlong(x.solid))
+      .map(itemNumber)
+      .join(),
   slabsOf,
 )
 

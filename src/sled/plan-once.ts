@@ -1,5 +1,5 @@
+import { equal } from '../../geometry/equal.ts'
 import type { Body } from '../body/body.ts'
-import { equal } from '../quantity/equal.ts'
 import type { Sled } from '../resolve/assembly.ts'
 import { sledBodies } from './envelope.ts'
 import type { Around } from './job.ts'

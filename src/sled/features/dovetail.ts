@@ -1,4 +1,5 @@
 import { type Slab, slabsOf } from '../../../geometry/plan/cross-section.ts'
+import { itemNumber } from '../../../geometry/plan/one-item.ts'
 import { type PlanItem, planSpan } from '../../../geometry/plan/plan.ts'
 import { remember } from '../../../geometry/remember.ts'
 
@@ -32,8 +33,7 @@ interface Level {
  */
 export const cutsOff = remember(
   256,
-  (a: { readonly d: Dovetail; readonly items: readonly PlanItem[] }) =>
-    JSON.stringify([a.d, near(a).map((x) => [x.op, x.stage, x.solid])]),
+  (a: { readonly d: Dovetail; readonly items: readonly PlanItem[] }) => JSON.stringify([near(a).map(itemNumber), a.d]),
   (a: { readonly d: Dovetail; readonly items: readonly PlanItem[] }): boolean => {
     const { d } = a
     const items = near(a)

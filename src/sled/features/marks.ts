@@ -1,10 +1,11 @@
-import vectorText from '@jscad/modeling/src/text/vectorText.js'
 import { slabsOf } from '../../../geometry/plan/cross-section.ts'
+import { itemNumber } from '../../../geometry/plan/one-item.ts'
 import { type Dimension, type PlanItem, type Plate, planSpan } from '../../../geometry/plan/plan.ts'
 import { polar, radians, turnBetween } from '../../../geometry/region/point.ts'
 import { remember } from '../../../geometry/remember.ts'
 import { dimension } from '../dimensions.ts'
-import { beyond, cannot, drawnAt, innerRadius, outerRadius, type SledJob } from '../job.ts'
+import { cannot, drawnAt, innerRadius, outerRadius, type SledJob } from '../job.ts'
+import { strokeItems, strokesOf } from './strokes.ts'
 
 /** Letters 3.5 high, 0.5 deep, strokes of 0.6: readable in black plastic (0.5 deep: from memory). */
 const usual = { height: 3.5, depth: 0.5, stroke: 0.6 }
@@ -54,7 +55,7 @@ function engraved(job: SledJob, items: readonly PlanItem[], written: readonly Pl
   const depth = dimension('engraving depth', m.depth, usual.depth, path('depth'), '0.5 deep: from memory')
   const stroke = dimension('line width', m.stroke, usual.stroke, path('stroke'), 'common practice, no source')
   if (!writable(job, m, path('text'))) return []
-  const strokes = strokesOf(m.text, height.value)
+  const strokes = strokesOf({ text: m.text, height: height.value })
   const length = Math.max(0, ...strokes.flat().map(([a]) => a))
   const half = Math.max(0, ...strokes.flat().map(([, b]) => Math.abs(b))) + stroke.value / 2
   const R = innerRadius(sled, m.z, m.z + length)
@@ -72,36 +73,22 @@ function engraved(job: SledJob, items: readonly PlanItem[], written: readonly Pl
     return []
   }
   const theta = dimension('clock angle', m.theta, found, path('theta'), 'where the outside is plain', '°')
-  const rest = {
-    op: 'cut' as const,
-    stage: 2 as const,
-    by: `sleds/${sled.id}`,
-    nest: 'mark',
-    dimensions: [height, depth, stroke, theta],
-  }
-  // Seen from outside with the blade to the right, θ grows downwards, so a letter's height runs against it.
-  // Flat on a round: the middle of a letter lies higher than its edges, so the depth is taken at the edges.
-  // A stroke over a step of the body is as deep as the wider piece asks, so that no skin closes it.
-  const widest = (a: number, b: number) =>
-    outerRadius(sled, Math.min(a, b) - stroke.value, Math.max(a, b) + stroke.value)
-  const edge = (r: number) => Math.sqrt(Math.max(0, r * r - half ** 2))
-  return strokes.flatMap((line, i) =>
-    line.slice(1).map(([a1, b1], k): PlanItem => {
-      const [a0, b0] = line[k] as [number, number]
-      const outside = widest(m.z + a0, m.z + a1)
-      return {
-        ...rest,
-        id: `sleds/${sled.id}/marks/${m.id}/${i + 1}-${k + 1}`,
-        solid: {
-          shape: 'plate',
-          theta: theta.value,
-          points: bar(-b0, m.z + a0, -b1, m.z + a1, stroke.value),
-          rIn: edge(outside) - depth.value,
-          rOut: outside + beyond,
-        },
-      }
+  const radii = strokes.map((line) =>
+    // A stroke over a step of the body is as deep as the wider piece asks, so that no skin closes it.
+    line.slice(1).map(([a1], k) => {
+      const a0 = (line[k] as [number, number])[0]
+      return outerRadius(sled, m.z + Math.min(a0, a1) - stroke.value, m.z + Math.max(a0, a1) + stroke.value)
     }),
   )
+  return strokeItems({
+    sled: sled.id,
+    mark: m.id,
+    text: m.text,
+    z: m.z,
+    radii,
+    half,
+    dimensions: [height, depth, stroke, theta],
+  })
 }
 
 /** The vector font knows the printable letters of ASCII; it would write any other as a question mark. */
@@ -146,30 +133,6 @@ function onSled(job: SledJob, m: Mark, path: string, length: number): boolean {
   return false
 }
 
-/** The font's capitals are 21 units high in a size of 14. */
-const capital = 21 / 14
-
-/** Text as polylines (along the axis from 0, across about 0), from the single-line letters of the vector font. */
-function strokesOf(text: string, height: number): [number, number][][] {
-  const lines = vectorText({ height: height / capital, align: 'left' }, text) as [number, number][][]
-  const points = lines.flat()
-  const low = Math.min(...points.map(([a]) => a))
-  const middle = (Math.min(...points.map(([, b]) => b)) + Math.max(...points.map(([, b]) => b))) / 2
-  return lines.filter((l) => l.length > 1).map((l) => l.map(([a, b]): [number, number] => [a - low, b - middle]))
-}
-
-/** A bar of the stroke's width around a line from (t0, z0) to (t1, z1), a little longer at both ends; counter-clockwise. */
-function bar(t0: number, z0: number, t1: number, z1: number, width: number): readonly (readonly [number, number])[] {
-  const length = Math.hypot(t1 - t0, z1 - z0) || 1
-  const [ut, uz] = [((t1 - t0) / length) * (width / 2), ((z1 - z0) / length) * (width / 2)]
-  return [
-    [t0 - ut + uz, z0 - uz - ut],
-    [t1 + ut + uz, z1 + uz - ut],
-    [t1 + ut - uz, z1 + uz + ut],
-    [t0 - ut - uz, z0 - uz + ut],
-  ]
-}
-
 /** Where across a text its ground is looked at, in half widths; the middle first, which is often missing. */
 const probes = [0, -1, 1, -0.5, 0.5]
 
@@ -198,7 +161,7 @@ interface PlainAsk {
 /** A clock angle at which the outside is whole over the text's length and width; undefined where there is none. */
 const plainSide = remember(
   64,
-  ({ near, ...a }: PlainAsk) => JSON.stringify([near.map((x) => [x.op, x.stage, x.solid]), a]),
+  ({ near, ...a }: PlainAsk) => JSON.stringify([near.map(itemNumber), a]),
   ({ near, taken, z0, z1, halfWidth, R, deep }: PlainAsk): number | undefined => {
     const beside = slabsOf(near, true).filter((s) => s.z1 > z0 - 1 && s.z0 < z1 + 1)
     if (beside.length === 0) return undefined

@@ -1,4 +1,5 @@
 import { slabsOf } from '../../../geometry/plan/cross-section.ts'
+import { itemNumber } from '../../../geometry/plan/one-item.ts'
 import { type Dimension, type PlanBody, type PlanItem, planSpan } from '../../../geometry/plan/plan.ts'
 import { polar } from '../../../geometry/region/point.ts'
 import { signedDistance } from '../../../geometry/region/signed-distance.ts'
@@ -45,7 +46,7 @@ interface PinAsk {
 /** The deepest place in the material beside the plane, and the one farthest from it that is deep enough. */
 const freePlaces = remember(
   8,
-  (a: PinAsk) => JSON.stringify([a.near.map((x) => [x.op, x.stage, x.solid]), a.z0, a.z1, a.need, a.R]),
+  (a: PinAsk) => JSON.stringify([a.near.map(itemNumber), a.z0, a.z1, a.need, a.R]),
   ({ near, z0, z1, need, R }: PinAsk): { x: number; y: number }[] => {
     const depth = slabsOf(near, true)
       .filter((s) => s.z1 > z0 && s.z0 < z1)

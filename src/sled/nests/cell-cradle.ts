@@ -1,5 +1,6 @@
-import type { Dimension, PlanItem } from '../../../geometry/plan/plan.ts'
+import type { Dimension, PlanItem, RingSector } from '../../../geometry/plan/plan.ts'
 import { clock, polar, turnBetween } from '../../../geometry/region/point.ts'
+import { remember } from '../../../geometry/remember.ts'
 import { dimension } from '../dimensions.ts'
 import { beyond, cannot, innerRadius, type NestJob, outerRadius } from '../job.ts'
 import { blockFacing, rodItem, seenFacing } from '../round.ts'
@@ -94,6 +95,22 @@ const trimBeyond = { turn: 2, along: 0.05 }
 function trim(x: PlanItem, R: number): PlanItem[] {
   const s = x.solid
   if (s.shape !== 'ring-sector') return []
+  const { z0, z1, ...arm } = s
+  const out = standsOut({ arm, R })
+  if (!out) return []
+  const solid = { shape: 'ring-sector', z0: z0 - trimBeyond.along, z1: z1 + trimBeyond.along, ...out } as const
+  return [{ ...x, id: `${x.id}/trim`, op: 'cut', solid }]
+}
+
+interface Arm {
+  readonly arm: Omit<RingSector, 'z0' | 'z1'>
+  readonly R: number
+}
+
+/** The ring sector outside R that holds all of an arm's cross-section there; null where none of it is. */
+const standsOut = remember(64, (a: Arm) => JSON.stringify(a), outsideOf)
+
+function outsideOf({ arm: s, R }: Arm): Omit<RingSector, 'shape' | 'z0' | 'z1'> | null {
   const c = { x: s.x ?? 0, y: s.y ?? 0 }
   const steps = 90
   const out = Array.from({ length: steps + 1 }, (_, i) => s.theta - s.half + (2 * s.half * i) / steps).flatMap((w) =>
@@ -104,25 +121,15 @@ function trim(x: PlanItem, R: number): PlanItem[] {
     }),
   )
   const [first] = out
-  if (!first) return []
+  if (!first) return null
   const turns = out.map((p) => turnBetween(clock(first), clock(p)))
   const [from, to] = [Math.min(...turns) - trimBeyond.turn, Math.max(...turns) + trimBeyond.turn]
-  return [
-    {
-      ...x,
-      id: `${x.id}/trim`,
-      op: 'cut',
-      solid: {
-        shape: 'ring-sector',
-        z0: s.z0 - trimBeyond.along,
-        z1: s.z1 + trimBeyond.along,
-        rIn: R,
-        rOut: R + s.rOut + Math.hypot(c.x, c.y) + 5,
-        theta: clock(first) + (from + to) / 2,
-        half: (to - from) / 2,
-      },
-    },
-  ]
+  return {
+    rIn: R,
+    rOut: R + s.rOut + Math.hypot(c.x, c.y) + 5,
+    theta: clock(first) + (from + to) / 2,
+    half: (to - from) / 2,
+  }
 }
 
 /** Rear edges of the arm pairs, spread evenly over the pocket. */

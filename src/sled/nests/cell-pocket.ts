@@ -6,7 +6,6 @@ import { beyond, cannot, drawnAt, type NestJob, outerRadius } from '../job.ts'
 import { rare } from '../rare.ts'
 import { blockFacing, rodItem, seenFacing } from '../round.ts'
 import { isNotched, roundNest } from './round-nest.ts'
-import { windowItems } from './window.ts'
 
 /**
  * Whether nothing leads into a closed pocket: no split across it, no end it breaks through, no side it breaks through
@@ -23,9 +22,8 @@ function shutIn(job: NestJob, c: Point, r: number, z0: number, z1: number): bool
   const inside = z0 > sled.ends.rear.nominal && z1 < sled.ends.blade.nominal
   if (across || !inside) return false
   const own = most(job.part.extent.halfU)
-  return (
-    !passesSide(c, r, own, outerRadius(sled, z0, z1)) && !windowItems(job).some((w) => passesWindow(job, w, c, own))
-  )
+  const windows = sled.input.windows?.length ? rare().windowItems(job) : []
+  return !passesSide(c, r, own, outerRadius(sled, z0, z1)) && !windows.some((w) => passesWindow(job, w, c, own))
 }
 
 /** Whether a pocket breaks through the outside so far that its part goes out sideways: where two circles cross. */
