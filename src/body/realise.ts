@@ -77,9 +77,13 @@ export function realise(body: Body, pick: Pick, { grow = 0, widen = 0 }: Allowan
   return { kind: 'prism', region: s.region, z0, z1, grow: round, ...(within ? { within } : {}) }
 }
 
-/** The inner end of a flat tip that may be turned: its corners come nearer to the axis' plane than its middle. */
+/**
+ * The inner end of a flat tip that may be turned: its corners come nearer to the axis' plane than its middle. A pin that
+ * reaches past the axis comes no nearer by being turned than it is.
+ */
 function tilted(rIn: number, half: number, arc: number): number {
-  return rIn - half * arc - rIn * (1 - Math.sqrt(1 - arc * arc)) * Math.sign(arc)
+  const bent = arc < 0 ? -Math.abs(rIn) : Math.max(0, rIn)
+  return rIn - half * arc - bent * (1 - Math.sqrt(1 - arc * arc))
 }
 
 /** How far a point at radius 1 gets by so many degrees of turn; the sign is kept. */
