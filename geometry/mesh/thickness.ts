@@ -1,3 +1,4 @@
+import { facetError, leastPatch, opposed } from '../wall.ts'
 import type { Mesh } from './mesh.ts'
 import { RayTree } from './ray-tree.ts'
 
@@ -20,15 +21,10 @@ export interface ThicknessReport {
 /** One sample for so many mm², and at least one on every triangle that has any size. */
 const sampleArea = 1.5
 const leastTriangle = 0.02
-/** Faces are the two sides of a wall where they turn away from each other by at least 150°: a sharp edge is no wall. */
-const opposed = -Math.cos((30 * Math.PI) / 180)
-/** A thin patch smaller than this is a crumb at an edge, mm²; samples within so many mm are one patch. */
-const leastPatch = 1
+/** Samples within so many mm are one patch. */
 const patchReach = 3
 /** Samples that are no thicker than the thinnest by this are as thin as it, mm. */
 const band = 0.1
-/** Judged as drawn, with this much for facets, mm. */
-export const facetError = 0.02
 /** Walls thicker than this are not looked for, mm. */
 const reach = 6
 
@@ -136,7 +132,7 @@ class WallRays {
           nx * (normals[3 * other] as number) +
           ny * (normals[3 * other + 1] as number) +
           nz * (normals[3 * other + 2] as number)
-        if (turn > opposed || this.#relief.has(made[other] as number)) continue
+        if (turn > -opposed || this.#relief.has(made[other] as number)) continue
         found.push({ thickness: t, at, made: [made[i] as number, made[other] as number], area: area / count })
       }
     }

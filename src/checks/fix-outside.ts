@@ -41,7 +41,7 @@ const diameter = (what: string, path: string, radius: number, more = 0): Edge =>
   radius,
   path,
   typed: (r) => 2 * (r + more),
-  text: (value) => `Make ${what} ${mm(value)} in diameter.`,
+  text: (value) => `Make ${what} ${mm(value)} mm in diameter.`,
 })
 
 /** The widest round thing at a height. */

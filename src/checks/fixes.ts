@@ -81,7 +81,7 @@ function partFixes(world: World, t: Tightest, of: string): Fix[] {
   const d = downTo(2 * (part.extent.halfU.nominal + t.margins.worst))
   const onAxis = part.extent.round && part.across.x.nominal === 0 && part.across.y.nominal === 0
   if (!onAxis || d <= 0) return moves
-  const text = `The largest that fits here is ${mm(d)} in diameter.`
+  const text = `The largest that fits here is ${mm(d)} mm in diameter.`
   const path = `${part.id}/body/diameter`
   return [...moves, part.input.body ? { text, path, value: d } : { text, path: `${part.id}/preset` }]
 }

@@ -1,9 +1,9 @@
 import type { Body } from '../body/body.ts'
 import { add, known, type Quantity } from '../quantity/quantity.ts'
 import type { State } from '../resolve/assembly.ts'
+import { rare } from '../sled/rare.ts'
 import { boreSeenIn, seenIn, turnOf } from './frame.ts'
 import { around } from './obstacles.ts'
-import { roomAside } from './room-aside.ts'
 import type { Unit, World } from './world.ts'
 
 /**
@@ -12,14 +12,19 @@ import type { Unit, World } from './world.ts'
  * relation counts and there are fewer of them.
  */
 export function seenFrom(world: World, unit: Unit, state: State): (obstacle: Body) => Body {
-  const float = floatOf(world, unit, state)
   const turn = turnOf(unit.sled)
   const seen = seenIn(unit.sled)
-  return (b) => ({
-    ...seen(b),
-    ...(float ? { drift: b.drift ? add(b.drift, float) : float } : {}),
-    ...(turn ? { turn: b.turn ? add(b.turn, turn) : turn } : {}),
-  })
+  // Found out when something sticks in: where nothing does, nobody asks.
+  let found: { readonly float: Quantity | undefined } | undefined
+  return (b) => {
+    found ??= { float: floatOf(world, unit, state) }
+    const { float } = found
+    return {
+      ...seen(b),
+      ...(float ? { drift: b.drift ? add(b.drift, float) : float } : {}),
+      ...(turn ? { turn: b.turn ? add(b.turn, turn) : turn } : {}),
+    }
+  }
 }
 
 /**
@@ -39,7 +44,7 @@ function floatOf(world: World, { sled, outside }: Unit, state: State): Quantity 
   if (insertion?.lateral === 'axis') return undefined
   const there = around(world, state).bores
   const seen = boreSeenIn(sled)
-  const room = roomAside(
+  const room = rare().roomAside(
     outside,
     there.filter((b) => !b.solid).map((b) => seen(b.body)),
   )

@@ -77,7 +77,7 @@ function inside(world: World, sled: Sled): Finding[] {
         title: `${part.name} inside the sled: ${t.pair.a.name}`,
         limit: 0,
         source: 'a part that stands out of the sled is not carried by it',
-        why: `Farthest corner of ${t.pair.a.name} lies ${mm(t.nominal.hi)} mm inside the sled as measured, ${mm(t.margins.worst)} at the worst. The smallest sled on the axis that holds it is ${mm(need)} mm in diameter.`,
+        why: `Farthest corner of ${t.pair.a.name} lies ${insideText(t.nominal.hi)} as measured, ${insideText(t.margins.worst)} at the worst. The smallest sled on the axis that holds it is ${mm(need)} mm in diameter.`,
         fix: holds(t.margins)
           ? []
           : [...moveFix(world, sled, part, demands), ...holding(sled, part, t.at.z, need / 2), ...reading(world, t)],
@@ -85,6 +85,8 @@ function inside(world: World, sled: Sled): Finding[] {
     ]
   })
 }
+
+const insideText = (by: number): string => `${mm(Math.abs(by))} mm ${by < 0 ? 'outside' : 'inside'} the sled`
 
 /** A sled wide enough to hold it; one that is pushed to the outside goes with it. */
 function holding(sled: Sled, part: Part, z: number, radius: number): Fix[] {

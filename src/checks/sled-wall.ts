@@ -46,7 +46,7 @@ function judged(world: World, sled: Sled): Finding[] {
           ? []
           : [
               {
-                text: `Move them ${mm(limit - thinnest.thickness)} mm apart, or open the wall on purpose.`,
+                text: `Leave ${mm(limit - thinnest.thickness)} mm more there: move them apart, or let the sled be wider or the nest smaller.`,
                 path: thinnest.path,
               },
             ],

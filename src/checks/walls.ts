@@ -3,9 +3,11 @@ import { itemNumber } from '../../geometry/plan/one-item.ts'
 import { type PlanBody, type PlanItem, planSpan } from '../../geometry/plan/plan.ts'
 import { farthest } from '../../geometry/region/farthest.ts'
 import { planarGap } from '../../geometry/region/planar-gap.ts'
-import { distance, norm } from '../../geometry/region/point.ts'
-import type { Region } from '../../geometry/region/region.ts'
+import { distance, norm, origin } from '../../geometry/region/point.ts'
+import { outside, type Region } from '../../geometry/region/region.ts'
+import { thinSides } from '../../geometry/region/thin-sides.ts'
 import { remember, rememberOn } from '../../geometry/remember.ts'
+import { facetError, leastPatch } from '../../geometry/wall.ts'
 import type { Sled } from '../resolve/assembly.ts'
 
 /** What is left between two nests, or between a nest and the outside, as drawn. */
@@ -20,7 +22,9 @@ export interface Wall {
   readonly path: string
 }
 
-/** Cuts that come this close are one opening, drawn to overlap, mm. */
+/** Faces closer than this are one, mm. */
+const same = 1e-6
+/** Outsides that come this close are open, mm. */
 const merged = 0.02
 /** Walls thicker than this are not looked for, mm. */
 const thick = 4
@@ -52,14 +56,15 @@ function thinnest(sled: Sled, body: PlanBody): Wall | undefined {
   })
   const material = body.items.filter((x) => x.op === 'add').map((x) => planSpan(x.solid))
   const solidAt = (z: number) => material.some((s) => z > s.z0 && z < s.z1)
+  const outsideAt = (r: number, z: number) => sled.pieces.every((p) => z < p.z0 || z > p.z1 || r > p.radius)
   const openAt = (x: number, y: number, z: number) =>
-    !solidAt(z) || cuts.some((c) => z > c.z0 && z < c.z1 && c.region.contains({ x, y }))
+    !solidAt(z) || outsideAt(norm(x, y), z) || cuts.some((c) => z > c.z0 && z < c.z1 && c.region.contains({ x, y }))
   const stations = [...new Set([...cuts.flatMap((c) => [c.z0, c.z1]), ...material.flatMap((s) => [s.z0, s.z1])])].sort(
     (a, b) => a - b,
   )
   const heights = stations.slice(1).map((z, i) => (z + (stations[i] as number)) / 2)
   const perhaps = [
-    ...cuts.flatMap((a, i) => cuts.slice(i + 1).flatMap((b) => pairWalls(a, b))),
+    ...cuts.flatMap((a, i) => cuts.slice(i + 1).flatMap((b) => pairWalls(sled, a, b))),
     ...cuts.flatMap((c) => outerWalls(sled, c)),
     ...cuts.flatMap((c) => endWalls(material, c)),
   ]
@@ -83,38 +88,59 @@ const regionOf = remember(
   (x: PlanItem) => String(itemNumber(x)),
   (item) => ({ region: sectionOf(item.solid) }),
 )
+const sides = remember(
+  600,
+  (a: { readonly cut: Cut; readonly to: Cut | number; readonly thin: number }) =>
+    `${itemNumber(a.cut.item)} ${typeof a.to === 'number' ? `R${a.to}` : itemNumber(a.to.item)} ${a.thin}`,
+  ({ cut, to, thin }) =>
+    typeof to === 'number'
+      ? thinSides(cut.region, outside(origin, to), thin)
+      : [...thinSides(cut.region, to.region, thin), ...thinSides(to.region, cut.region, thin)],
+)
 const linkOf = rememberOn((a: Region, b: Region) => planarGap(a, b))
 
-function pairWalls(a: Cut, b: Cut): Perhaps[] {
+function pairWalls(sled: Sled, a: Cut, b: Cut): Perhaps[] {
   const dz = Math.max(a.z0 - b.z1, b.z0 - a.z1)
   if (dz > thick) return []
   const [p, q] = [a.region.hold, b.region.hold]
   if (distance(p.c, q.c) - p.r - q.r > thick) return []
   const link = linkOf(a.region, b.region)
-  if (link.d > thick || (dz <= merged && link.d <= merged)) return []
-  const thickness = norm(Math.max(0, dz), Math.max(0, link.d))
-  const base = {
-    thickness,
-    between: `${a.item.nest} and ${b.item.nest}`,
-    parts: [a.item.by, b.item.by],
-    path: pathOf(a.item),
-  }
-  const [x, y] = [(link.p.x + link.q.x) / 2, (link.p.y + link.q.y) / 2]
+  if (link.d > thick) return []
+  const base = { between: `${a.item.nest} and ${b.item.nest}`, parts: [a.item.by, b.item.by], path: pathOf(a.item) }
   const [lo, hi] = [Math.max(a.z0, b.z0), Math.min(a.z1, b.z1)]
-  const at = dz > merged ? { z0: (lo + hi) / 2, z1: (lo + hi) / 2 } : { z0: lo, z1: hi }
-  return [{ ...base, x, y, ...at }]
+  // Cuts that run into each other are one opening, but may leave thin sides where they do.
+  if (dz <= same && link.d <= same)
+    return sides({ cut: a, to: b, thin: sled.print.leastWall - facetError })
+      .filter((s) => s.length * (hi - lo) >= leastPatch)
+      .map((s) => ({ ...base, thickness: s.thickness, x: s.at.x, y: s.at.y, z0: lo, z1: hi }))
+  const thickness = norm(Math.max(0, dz), Math.max(0, link.d))
+  const [x, y] = [(link.p.x + link.q.x) / 2, (link.p.y + link.q.y) / 2]
+  const at = dz > same ? { z0: (lo + hi) / 2, z1: (lo + hi) / 2 } : { z0: lo, z1: hi }
+  return [{ ...base, thickness, x, y, ...at }]
 }
 
-/** A cut that stays inside leaves a wall to the outside; one that breaks through is open on purpose. */
+/**
+ * A cut that stays inside leaves a wall to the outside, beside it or to the shoulder where a narrower piece begins. One
+ * that breaks through is open on purpose, but may leave thin sides where it does.
+ */
 function outerWalls(sled: Sled, c: Cut): Perhaps[] {
-  const far = farthest(c.region, { x: 0, y: 0 })
+  const far = farthest(c.region, origin)
   const reach = norm(far.x, far.y)
+  const wall = { between: `${c.item.nest} and the outside`, parts: [c.item.by], path: pathOf(c.item) }
   return sled.pieces.flatMap((p): Perhaps[] => {
-    const thickness = p.radius - reach
-    if (thickness <= merged || thickness > thick || reach < 1e-9) return []
-    const out = (p.radius + reach) / 2 / reach
-    const wall = { thickness, between: `${c.item.nest} and the outside`, parts: [c.item.by], path: pathOf(c.item) }
-    return [{ ...wall, x: far.x * out, y: far.y * out, z0: Math.max(c.z0, p.z0), z1: Math.min(c.z1, p.z1) }]
+    const [z0, z1] = [Math.max(c.z0, p.z0), Math.min(c.z1, p.z1)]
+    const out = p.radius - reach
+    const r = reach < 1e-9 ? 0 : (p.radius + reach) / 2 / reach
+    const at = { x: far.x * r, y: far.y * r }
+    if (z1 <= z0) {
+      const along = z0 - z1
+      if (out > 0 || along <= merged || along > thick) return []
+      return [{ ...wall, ...at, thickness: along, z0: (z0 + z1) / 2, z1: (z0 + z1) / 2 }]
+    }
+    if (out > merged) return out > thick || r === 0 ? [] : [{ ...wall, ...at, thickness: out, z0, z1 }]
+    return sides({ cut: c, to: p.radius, thin: sled.print.leastWall - facetError })
+      .filter((s) => s.length * (z1 - z0) >= leastPatch)
+      .map((s) => ({ ...wall, thickness: s.thickness, x: s.at.x, y: s.at.y, z0, z1 }))
   })
 }
 

@@ -95,7 +95,7 @@ function largest(t: Tightest): string[] {
   const d = largestPassing(t.pair, t.limit)
   return d === undefined
     ? ['Nothing of any width passes there.']
-    : [`The widest that would pass is ${mm(d)} in diameter.`]
+    : [`The widest that would pass is ${mm(d)} mm in diameter.`]
 }
 
 export function largestPassing(pair: Pair, limit: number): number | undefined {

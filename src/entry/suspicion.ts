@@ -81,7 +81,8 @@ export function suspectWall(
   const wall = (outside - bore) / 2
   if (wall <= 0) {
     const inches = bore < outside * inch ? `If the outside was read in inches, type ${short(outside)}in.` : ''
-    const hint = outside * 4 < bore && inches ? inches : 'The bore is smaller than the outside diameter: swapped?'
+    const hint =
+      outside * 4 < bore && inches ? inches : 'A bore is smaller than its tube is outside: are the two swapped?'
     return problem('contradiction', path, bore, `below the outside diameter, ${short(outside)} mm`, hint)
   }
   if (wall >= thinnest) {

@@ -1,6 +1,7 @@
-import { facetError, type WallPlace } from '../../geometry/mesh/thickness.ts'
+import type { WallPlace } from '../../geometry/mesh/thickness.ts'
 import type { Plan } from '../../geometry/plan/plan.ts'
 import { clock } from '../../geometry/region/point.ts'
+import { facetError } from '../../geometry/wall.ts'
 import type { Where } from '../checks/finding.ts'
 import type { Sled } from '../resolve/assembly.ts'
 import type { PlacedBody } from './lay-out.ts'

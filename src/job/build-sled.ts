@@ -64,11 +64,7 @@ export function trySled(kernel: Kernel, assembly: Assembly, sledId: string, face
       return []
     }
     const { mesh, report } = built
-    problems.push(
-      ...report.faults.map((fault) =>
-        problem('solid-failed', `sleds/${sled.id}`, fault, 'one closed body of the planned size', hint(fault)),
-      ),
-    )
+    problems.push(...report.faults.map((fault) => solidProblem(sled, fault)))
     return [{ id: body.id, name: body.name, mesh, report }]
   })
   return good({ sled, plan, bodies, problems })
@@ -110,7 +106,21 @@ function whereTyped(plan: Plan, item: string): string {
   return found?.dimensions[0]?.path ?? item
 }
 
+/** What the gate found of a body of a sled, as a problem. */
+export function solidProblem({ id, print }: Sled, fault: string, where = ''): Problem {
+  const [got = fault] = fault.split('; ')
+  const limit = got.startsWith(thinWall)
+    ? `walls of ${print.leastWall} mm or more`
+    : 'one closed body of the planned size'
+  return problem('solid-failed', `sleds/${id}`, `${where}${got}`, limit, hint(fault))
+}
+
+/** How the gate begins what it says of a thin wall. */
+const thinWall = 'a wall of'
+
 function hint(fault: string): string {
+  if (fault.startsWith(thinWall))
+    return 'Make the sled wider or the nest smaller there, move what is beside it, or choose the open cradle.'
   if (fault.includes('pieces'))
     return 'A nest cuts the sled through: make it narrower or shallower, or leave more wall at the ends.'
   if (fault.includes('shut off'))

@@ -1,8 +1,9 @@
 import type { Kernel } from '../../geometry/kernel/manifold.ts'
 import { stl } from '../../geometry/mesh/stl.ts'
 import { bad, good, type Outcome, type Problem, problem } from '../problem/problem.ts'
+import type { Sled } from '../resolve/assembly.ts'
 import type { Answer } from './answer.ts'
-import { type BuiltSled, trySled } from './build-sled.ts'
+import { type BuiltSled, solidProblem, trySled } from './build-sled.ts'
 import { type FileLayout, layOut, type PlacedBody } from './lay-out.ts'
 
 /** A sled with its bodies where their files have them. */
@@ -47,7 +48,7 @@ export function sledSet(kernel: Kernel, answer: Answer, layout: FileLayout = 'pr
     if (!tried.ok) return tried
     const { sled, plan } = tried.value
     const bodies = layOut(tried.value, layout)
-    problems.push(...tried.value.problems, ...bodies.flatMap((b) => movedFaults(b, id)))
+    problems.push(...tried.value.problems, ...bodies.flatMap((b) => movedFaults(b, sled)))
     sleds.push({ sled, plan, bodies })
   }
   if (sleds.every((s) => s.bodies.length === 0)) return bad(...problems)
@@ -55,17 +56,9 @@ export function sledSet(kernel: Kernel, answer: Answer, layout: FileLayout = 'pr
 }
 
 /** What only came of moving a body to its place in the file. */
-function movedFaults({ body, report }: PlacedBody, sled: string): Problem[] {
+function movedFaults({ body, report }: PlacedBody, sled: Sled): Problem[] {
   if (body.report.faults.length > 0) return []
-  return report.faults.map((fault) =>
-    problem(
-      'solid-failed',
-      `sleds/${sled}`,
-      `laid out, ${fault}`,
-      'one closed body of the planned size',
-      'Change a dimension of the sled a little and try again.',
-    ),
-  )
+  return report.faults.map((fault) => solidProblem(sled, fault, 'laid out, '))
 }
 
 export interface SledFilesAsk {

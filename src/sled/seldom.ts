@@ -1,7 +1,9 @@
 /*
  * What only whole jobs have: fetched as one by `fetchRare`, and named nowhere else but here. A quick check is a cage in
- * one piece for round cells and speakers and flat boards, without windows, keys, towers, rods, splits or letters.
+ * one piece for round cells and speakers and flat boards, without windows, keys, towers, rods, splits or letters, and
+ * nothing sticks into its bore.
  */
+export { roomAside } from '../body/room-aside.ts'
 export { discsOnRods } from './constructions/discs-on-rods.ts'
 export { keyItems } from './features/keys.ts'
 export { markItems } from './features/marks.ts'

@@ -17,7 +17,7 @@ test('a fix is one click, says what it changed, and is taken back by one more', 
   await openDemo(page, 'weir-lantern', 'clash')
   const clash = page.locator('.finding-clash')
   await expect(clash).toHaveCount(1)
-  await expect(clash).toContainText('Make the ring front 28.40 in diameter.')
+  await expect(clash).toContainText('Make the ring front 28.40 mm in diameter.')
   await clash.getByRole('button', { name: 'Apply' }).click()
   await expect(standing(page)).toContainText('clear', { ignoreCase: true })
   await expect(clash).toHaveCount(0)

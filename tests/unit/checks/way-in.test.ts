@@ -51,7 +51,7 @@ describe('straight insertion', () => {
 
   it('tells the largest diameter that would pass: the neck less twice the clearance', () => {
     const f = findingOf(necked(), 'way-in:in:sleds/main')
-    expect(f.why).toContain(`${(26 - 2 * 0.15).toFixed(2)} in diameter`)
+    expect(f.why).toContain(`${(26 - 2 * 0.15).toFixed(2)} mm in diameter`)
   })
 
   it('passes from the other end, where no neck lies on the way', () => {

@@ -53,6 +53,13 @@ describe('a length from readings', () => {
     expect(ask.map((a) => a.what)).toEqual(['repeat'])
   })
 
+  it('few repeats that one size can have given tell no less than one, but for how they lie apart', () => {
+    const { quantity, combined, mean } = size([25.0, 25.02, 24.98])
+    // The tool's limits as for one reading, and as far as one of three can lie from their mean at s = 0.02.
+    expect(most(quantity) - mean).toBeCloseTo(0.025 + 0.02 * Math.sqrt(4 / 3), 9)
+    expect(most(quantity) - mean).toBeLessThan(combined.expanded)
+  })
+
   it('never wider than k·u, nor than the tool’s limits and the scatter together (seed 31)', () => {
     const reading = fc.integer({ min: 24_900, max: 25_100 }).map((v) => v / 1000)
     fc.assert(

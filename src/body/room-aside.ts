@@ -2,11 +2,11 @@ import { reachFromAxis } from '../../geometry/region/farthest.ts'
 import { norm } from '../../geometry/region/point.ts'
 import type { Region } from '../../geometry/region/region.ts'
 import { rememberOn } from '../../geometry/remember.ts'
-import type { Body, Opening } from '../body/body.ts'
-import { gapAt } from '../body/gap-at.ts'
-import { onePair } from '../body/one-pair.ts'
-import { placeOf } from '../body/quantities.ts'
 import { exact, least, most, reachOf, sub } from '../quantity/quantity.ts'
+import type { Body, Opening } from './body.ts'
+import { gapAt } from './gap-at.ts'
+import { onePair } from './one-pair.ts'
+import { placeOf } from './quantities.ts'
 
 /** How far a sled can shift sideways from where it is drawn before a bore stops it, mm. */
 export interface RoomAside {
