@@ -10,8 +10,8 @@ export interface Line {
 
 /**
  * Cuts a pasted table into lines and cells. Which sign separates is told by all lines together: a tab or a semicolon
- * anywhere; else the comma, unless it can only be the decimal sign; else spaces, where nothing but plain numbers stand
- * between them. Empty lines and lines that begin with `#` are left out.
+ * anywhere; else spaces between numbers with decimal commas; else the comma, unless it can only be the decimal sign; else
+ * spaces, where nothing but plain numbers stand between them. Empty lines and lines that begin with `#` are left out.
  */
 export function cutTable(text: string): readonly Line[] {
   const lines = text
@@ -28,6 +28,11 @@ type Cut = (line: string) => readonly string[]
 function separatorOf(lines: readonly string[]): Cut {
   if (lines.some((line) => line.includes('\t'))) return at(/\t/)
   if (lines.some((line) => outsideQuotes(line).includes(';'))) return at(/;/)
+  if (
+    lines.every((line) => wordsOf(line).every((w) => plain.test(w))) &&
+    lines.some((line) => / \S*,/.test(plainText(line)))
+  )
+    return wordsOf
   const commas = lines.map((line) => outsideQuotes(line).split(',').length - 1)
   const decimal = lines.every((line, i) => commas[i] === 0 || (commas[i] === 1 && /\d,\d/.test(line)))
   const points = lines.some((line) => /\d\.\d/.test(line))
@@ -35,10 +40,14 @@ function separatorOf(lines: readonly string[]): Cut {
     return commas.some((n, i) => n > 0 && /,\s+\S/.test(lines[i] as string)) && !points ? at(/,\s+/) : at(/,/)
   }
   return (line) => {
-    const words = plainText(line).split(' ')
-    return words.length > 1 && words.every((w) => /^[+-]?\d+(?:[.,]\d+)?°?$/.test(w)) ? words : [bare(line)]
+    const words = wordsOf(line)
+    return words.length > 1 && words.every((w) => plain.test(w)) ? words : [bare(line)]
   }
 }
+
+/** A number with a decimal point, a decimal comma or neither. */
+const plain = /^[+-]?\d+(?:[.,]\d+)?°?$/
+const wordsOf = (line: string): readonly string[] => plainText(line).split(' ')
 
 /** Splits at a sign, but not inside quotation marks: `0,60,"1 1/2"""` has three cells. An inch mark opens no quotation. */
 const at =

@@ -95,7 +95,8 @@ export class JobBench {
   async judge(project: Project, look: JobLook): Promise<Outcome<JobReport>> {
     const { project: standing, waiting } = soFar(project)
     const answered = await this.#answer(standing)
-    if (!answered.ok) return answered
+    // Without a section whose length is empty much else has no place: only what is empty is asked for.
+    if (!answered.ok) return waiting.length > 0 ? { ok: false, problems: waiting } : answered
     const { assembly, findings } = answered.value
     const taken = sizesOf(assembly)
     const typed = typedSizes(project, await this.#fetched.presets())

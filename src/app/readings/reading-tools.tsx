@@ -1,4 +1,4 @@
-import { useId, useRef, useState } from 'react'
+import { type RefObject, useEffect, useId, useRef, useState } from 'react'
 import { parseReadings, readingsText } from '../../entry/reading-table.ts'
 import type { Problem } from '../../problem/problem.ts'
 import { readingsOf } from '../../project/typed-size.ts'
@@ -11,6 +11,8 @@ export interface ReadingToolsProps {
   readonly name: string
   readonly draft: Draft
   readonly onRows: (rows: readonly DraftRow[]) => void
+  /** Set here: takes what stands in the box and says whether nothing is left in it. */
+  readonly pending: RefObject<() => boolean>
 }
 
 interface Told {
@@ -19,7 +21,7 @@ interface Told {
 }
 
 /** Many readings at once: pasted, from a file, to a file. */
-export function ReadingTools({ name, draft, onRows }: ReadingToolsProps) {
+export function ReadingTools({ name, draft, onRows, pending }: ReadingToolsProps) {
   const [text, setText] = useState('')
   const [told, setTold] = useState<Told>()
   const field = useId()
@@ -28,7 +30,18 @@ export function ReadingTools({ name, draft, onRows }: ReadingToolsProps) {
     const { rows, problems } = parseReadings(from)
     if (rows.length > 0) onRows(rows.map(rowOf))
     setTold({ taken: rows.length, problems })
+    return problems
   }
+  /** What was not understood stays in the box, to be corrected there. */
+  const takeBox = (from: string): boolean => {
+    const lines = from.split(/\r\n|\r|\n/)
+    const refused = take(from).map((p) => lines[Number(p.path.replace('line/', '')) - 1] ?? '')
+    setText(refused.join('\n'))
+    return refused.length === 0
+  }
+  useEffect(() => {
+    pending.current = () => text.trim() === '' || takeBox(text)
+  })
   const save = () => {
     const rows = readingsOf(inputOf(draft)).map((r) => ({ z: r.z, theta: r.theta, value: String(r.value) }))
     saveFile(`${name.replaceAll(/[^\p{L}\p{N}]+/gu, '-')}.csv`, new TextEncoder().encode(readingsText(rows)))
@@ -49,15 +62,7 @@ export function ReadingTools({ name, draft, onRows }: ReadingToolsProps) {
         onChange={(event) => setText(event.target.value)}
       />
       <div className="save-buttons">
-        <button
-          type="button"
-          className="button"
-          disabled={text.trim() === ''}
-          onClick={() => {
-            take(text)
-            setText('')
-          }}
-        >
+        <button type="button" className="button" disabled={text.trim() === ''} onClick={() => takeBox(text)}>
           Add these
         </button>
         <button type="button" className="button" onClick={() => file.current?.click()}>

@@ -32,11 +32,12 @@ export function ReadingsSheet({ path, onValue, onClose }: ReadingsSheetProps) {
   const result = useReadings(path, input)
   const as = useProject((p) => dimensionOf(p, path)?.as)
   const shown = useDialog()
+  const pending = useRef(() => true)
   return (
     <dialog ref={shown} className="readings" aria-labelledby={title} onClose={onClose}>
       <div className="readings-head">
         <h2 id={title}>Readings: {words}</h2>
-        <button type="button" className="button" onClick={() => shown.current?.close()}>
+        <button type="button" className="button" onClick={() => pending.current() && shown.current?.close()}>
           Done
         </button>
       </div>
@@ -53,6 +54,7 @@ export function ReadingsSheet({ path, onValue, onClose }: ReadingsSheetProps) {
           <ReadingTools
             name={words}
             draft={draft}
+            pending={pending}
             onRows={(more) => change(withRows(draft, draft.rows.length - 1, more))}
           />
         )}

@@ -103,7 +103,7 @@ export function HiltScene(props: HiltSceneProps) {
           sled.bodies.map((b) => places.has(b.id) && <CutFace key={b.id} inks={inks} order={orderOf(b.id) + 0.5} />),
         )}
       {solids.hilt.things
-        .filter((t) => contents || !inSled(t))
+        .filter((t) => (inSled(t) ? contents : metal !== 'away'))
         .map((t) => at(keyOf(t), <ThingPiece thing={t} inks={inks} lit={isThingLit(t.id, picked, lit)} />))}
       {marks.map((m) => at(m.on, <MarkPiece mark={m} colour={inks[m.tone]} />, `mark ${m.key}`))}
     </>

@@ -17,7 +17,7 @@ export function FindingsPanel() {
   // What keeps the job from being clear lies open with its reason until one looks elsewhere.
   const unasked = tightest?.status === 'clear' ? undefined : tightest?.id
   const selected = chosen === null ? undefined : (chosen ?? unasked)
-  const old = report && (stand === 'wrong' || stand === 'stopped')
+  const old = report !== undefined && (stand === 'wrong' || stand === 'stopped')
   return (
     <div className="findings-panel" aria-busy={stand === 'working'}>
       <AppliedNote applied={applied} onUndo={undo} />
@@ -37,24 +37,26 @@ export function FindingsPanel() {
       />
       {old && <p className="old-note small">Findings of the last numbers that could be checked.</p>}
       {report && (
-        <FindingsList
-          findings={report.findings}
-          notChecked={report.notChecked}
-          assumptions={report.assumptions}
-          selected={selected}
-          onSelect={(id) => {
-            const at = report.findings.find((f) => f.id === id)?.at
-            view.setState({ finding: id ?? null, ...(at && { cursor: { z: at.z, theta: at.theta } }) })
-          }}
-          actions={actions}
-          trying={judged.trying}
-          tools={
-            <>
-              <StateChooser />
-              <CompareButton />
-            </>
-          }
-        />
+        <div className={old ? 'old' : undefined} inert={old}>
+          <FindingsList
+            findings={report.findings}
+            notChecked={report.notChecked}
+            assumptions={report.assumptions}
+            selected={selected}
+            onSelect={(id) => {
+              const at = report.findings.find((f) => f.id === id)?.at
+              view.setState({ finding: id ?? null, ...(at && { cursor: { z: at.z, theta: at.theta } }) })
+            }}
+            actions={actions}
+            trying={judged.trying}
+            tools={
+              <>
+                <StateChooser />
+                <CompareButton />
+              </>
+            }
+          />
+        </div>
       )}
     </div>
   )

@@ -7,7 +7,6 @@ import { useWork } from './work-context.ts'
 export function Standing() {
   const { judged } = useWork()
   const { report, stand } = judged
-  const tightest = report?.findings.find((f) => f.status !== 'advice')
   if (stand === 'stopped')
     return (
       <div className="standing" aria-live="polite">
@@ -17,29 +16,41 @@ export function Standing() {
         </button>
       </div>
     )
-  const known = report && stand !== 'wrong'
-  if (known && nothingChecked(report))
-    return (
-      <p className="standing" aria-live="polite" data-stand={stand}>
-        <b>Nothing to check yet</b>
-      </p>
-    )
+  const known = report && stand !== 'wrong' && !nothingChecked(report)
   return (
     <p className={known ? `standing standing-${report.verdict}` : 'standing'} aria-live="polite" data-stand={stand}>
-      {known ? (
-        <>
-          <VerdictMark status={report.verdict} />
-          <b>{statusWords[report.verdict]}</b>
-          {tightest && (
-            <span className="number">
-              <span className="standing-word">tightest </span>
-              {signed(tightest.margin.worst)} {tightest.unit}
-            </span>
-          )}
-        </>
-      ) : (
-        <b>{stand === 'working' ? 'Checking …' : 'No verdict'}</b>
-      )}
+      <StandingWords />
     </p>
+  )
+}
+
+/** The same at the foot of a narrow page, where the head scrolls away; it leads to what was found. */
+export function StandingDock() {
+  const toFindings = () => document.querySelector('.findings-panel')?.scrollIntoView({ block: 'start' })
+  return (
+    <button type="button" className="dock" onClick={toFindings}>
+      <StandingWords />
+      <span className="unseen">: to the findings</span>
+    </button>
+  )
+}
+
+function StandingWords() {
+  const { report, stand } = useWork().judged
+  if (!report || stand === 'wrong' || stand === 'stopped')
+    return <b>{stand === 'working' ? 'Checking …' : 'No verdict'}</b>
+  if (nothingChecked(report)) return <b>Nothing to check yet</b>
+  const tightest = report.findings.find((f) => f.status !== 'advice')
+  return (
+    <>
+      <VerdictMark status={report.verdict} />
+      <b>{statusWords[report.verdict]}</b>
+      {tightest && (
+        <span className="number">
+          <span className="standing-word">tightest </span>
+          {signed(tightest.margin.worst)} {tightest.unit}
+        </span>
+      )}
+    </>
   )
 }

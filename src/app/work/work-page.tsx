@@ -11,6 +11,7 @@ import { useTheme } from '../theme/theme.ts'
 import { FindingsPanel } from './findings-panel.tsx'
 import type { JobStore } from './job-store.ts'
 import { SolidCorner } from './solid-corner.tsx'
+import { StandingDock } from './standing.tsx'
 import { StepPanel } from './step-panel.tsx'
 import { stepWords } from './step-words.ts'
 import { Strips } from './strips.tsx'
@@ -59,6 +60,7 @@ export default function WorkPage({ desk, job }: WorkPageProps) {
               </div>
             </div>
           </main>
+          <StandingDock />
         </div>
       </WorkContext>
     </CrashScreen>
