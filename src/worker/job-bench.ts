@@ -22,6 +22,7 @@ import { type UnrolledView, unrolledView } from '../papers/unrolled.ts'
 import { type PresetChoices, presetChoices } from '../presets/preset-choices.ts'
 import type { Presets } from '../presets/presets.ts'
 import { good, type Outcome, type Problem } from '../problem/problem.ts'
+import { valueAt } from '../project/path.ts'
 import type { Read } from '../project/read.ts'
 import type { Project } from '../project/schema/project.ts'
 import type { Assembly } from '../resolve/assembly.ts'
@@ -95,8 +96,11 @@ export class JobBench {
   async judge(project: Project, look: JobLook): Promise<Outcome<JobReport>> {
     const { project: standing, waiting } = soFar(project)
     const answered = await this.#answer(standing)
-    // Without a section whose length is empty much else has no place: only what is empty is asked for.
-    if (!answered.ok) return waiting.length > 0 ? { ok: false, problems: waiting } : answered
+    if (!answered.ok) {
+      // Without a length much else has no place: only what is empty is asked for.
+      const empty = [...waiting, ...answered.problems.filter((p) => valueAt(project, p.path) === '')]
+      return empty.length > 0 ? { ok: false, problems: empty } : answered
+    }
     const { assembly, findings } = answered.value
     const taken = sizesOf(assembly)
     const typed = typedSizes(project, await this.#fetched.presets())

@@ -65,6 +65,11 @@ describe('readings from a pasted text', () => {
   it('like sizes in one line are repeats, unlike ones a place and a reading', () => {
     expect(rows('30.02 29.98 30.01')).toHaveLength(3)
     expect(rows('30,02; 29,98; 30,01; 30,00')).toHaveLength(4)
+    expect(rows('30,02 29,98 30,01')).toHaveLength(3)
+    expect(rows('0 60 30,02\n0 120 29,98')).toEqual([
+      [0, 60, '30,02'],
+      [0, 120, '29,98'],
+    ])
     expect(rows('40;60;30.02')).toEqual([[40, 60, '30.02']])
   })
 

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest'
 import { loadPresets } from '../../../src/presets/presets.ts'
 import { JobBench } from '../../../src/worker/job-bench.ts'
+import { demo, projectOf } from '../job/demo-answer.ts'
 
 const never = () => Promise.reject(new Error('not asked for'))
 
@@ -10,4 +11,12 @@ it('offers what the presets have, as data that a message can carry', async () =>
   expect(structuredClone(choices)).toEqual(choices)
   expect(choices.tools.filter((t) => t.jaws).map((t) => t.id)).toEqual(['calliper-inside'])
   expect(choices.parts.cell.map((c) => c.id)).toContain('cell-18650-flat')
+})
+
+it('asks for an emptied length alone, though much has no place without it', async () => {
+  const bench = new JobBench({ presets: async () => loadPresets(), press: never, reader: never })
+  const project = projectOf(demo('ferry-lantern'))
+  const sections = project.sections.map((s) => (s.id === 'rear' ? { ...s, length: '' } : s))
+  const judged = await bench.judge({ ...project, sections }, { theta: 0 })
+  expect(judged.ok ? [] : judged.problems.map((p) => p.path)).toEqual(['sections/rear/length'])
 })
