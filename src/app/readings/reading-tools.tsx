@@ -1,4 +1,4 @@
-import { type RefObject, useEffect, useId, useRef, useState } from 'react'
+import { type Ref, useId, useImperativeHandle, useRef, useState } from 'react'
 import { parseReadings, readingsText } from '../../entry/reading-table.ts'
 import type { Problem } from '../../problem/problem.ts'
 import { readingsOf } from '../../project/typed-size.ts'
@@ -12,7 +12,7 @@ export interface ReadingToolsProps {
   readonly draft: Draft
   readonly onRows: (rows: readonly DraftRow[]) => void
   /** Set here: takes what stands in the box and says whether nothing is left in it. */
-  readonly pending: RefObject<() => boolean>
+  readonly ref: Ref<() => boolean>
 }
 
 interface Told {
@@ -21,7 +21,7 @@ interface Told {
 }
 
 /** Many readings at once: pasted, from a file, to a file. */
-export function ReadingTools({ name, draft, onRows, pending }: ReadingToolsProps) {
+export function ReadingTools({ name, draft, onRows, ref }: ReadingToolsProps) {
   const [text, setText] = useState('')
   const [told, setTold] = useState<Told>()
   const field = useId()
@@ -39,9 +39,7 @@ export function ReadingTools({ name, draft, onRows, pending }: ReadingToolsProps
     setText(refused.join('\n'))
     return refused.length === 0
   }
-  useEffect(() => {
-    pending.current = () => text.trim() === '' || takeBox(text)
-  })
+  useImperativeHandle(ref, () => () => text.trim() === '' || takeBox(text))
   const save = () => {
     const rows = readingsOf(inputOf(draft)).map((r) => ({ z: r.z, theta: r.theta, value: String(r.value) }))
     saveFile(`${name.replaceAll(/[^\p{L}\p{N}]+/gu, '-')}.csv`, new TextEncoder().encode(readingsText(rows)))

@@ -32,12 +32,16 @@ export function ReadingsSheet({ path, onValue, onClose }: ReadingsSheetProps) {
   const result = useReadings(path, input)
   const as = useProject((p) => dimensionOf(p, path)?.as)
   const shown = useDialog()
-  const pending = useRef(() => true)
+  const takesRest = useRef<() => boolean>(null)
   return (
     <dialog ref={shown} className="readings" aria-labelledby={title} onClose={onClose}>
       <div className="readings-head">
         <h2 id={title}>Readings: {words}</h2>
-        <button type="button" className="button" onClick={() => pending.current() && shown.current?.close()}>
+        <button
+          type="button"
+          className="button"
+          onClick={() => (takesRest.current?.() ?? true) && shown.current?.close()}
+        >
           Done
         </button>
       </div>
@@ -54,7 +58,7 @@ export function ReadingsSheet({ path, onValue, onClose }: ReadingsSheetProps) {
           <ReadingTools
             name={words}
             draft={draft}
-            pending={pending}
+            ref={takesRest}
             onRows={(more) => change(withRows(draft, draft.rows.length - 1, more))}
           />
         )}
