@@ -56,9 +56,8 @@ function thinnest(sled: Sled, body: PlanBody): Wall | undefined {
   })
   const material = body.items.filter((x) => x.op === 'add').map((x) => planSpan(x.solid))
   const solidAt = (z: number) => material.some((s) => z > s.z0 && z < s.z1)
-  const outsideAt = (r: number, z: number) => sled.pieces.every((p) => z < p.z0 || z > p.z1 || r > p.radius)
   const openAt = (x: number, y: number, z: number) =>
-    !solidAt(z) || outsideAt(norm(x, y), z) || cuts.some((c) => z > c.z0 && z < c.z1 && c.region.contains({ x, y }))
+    !solidAt(z) || cuts.some((c) => z > c.z0 && z < c.z1 && c.region.contains({ x, y }))
   const stations = [...new Set([...cuts.flatMap((c) => [c.z0, c.z1]), ...material.flatMap((s) => [s.z0, s.z1])])].sort(
     (a, b) => a - b,
   )
@@ -133,9 +132,11 @@ function outerWalls(sled: Sled, c: Cut): Perhaps[] {
     const r = reach < 1e-9 ? 0 : (p.radius + reach) / 2 / reach
     const at = { x: far.x * r, y: far.y * r }
     if (z1 <= z0) {
-      const along = z0 - z1
-      if (out > 0 || along <= merged || along > thick) return []
-      return [{ ...wall, ...at, thickness: along, z0: (z0 + z1) / 2, z1: (z0 + z1) / 2 }]
+      const [along, z] = [z0 - z1, (z0 + z1) / 2]
+      // A shoulder only where a wider piece stands before it.
+      const inside = sled.pieces.some((o) => z > o.z0 && z < o.z1 && o.radius >= r * reach)
+      if (out > 0 || along <= merged || along > thick || !inside) return []
+      return [{ ...wall, ...at, thickness: along, z0: z, z1: z }]
     }
     if (out > merged) return out > thick || r === 0 ? [] : [{ ...wall, ...at, thickness: out, z0, z1 }]
     return sides({ cut: c, to: p.radius, thin: sled.print.leastWall - facetError })

@@ -118,6 +118,7 @@ function whyOf(ctx: Context, { found, jawFlat, tool }: Taken): string[] {
   const parts = combined.components.filter((c) => c.u > 0)
   const sum = `u = √(${parts.map((c) => `${digits(c.u)}²`).join(' + ')}) = ${digits(combined.u)} mm from ${parts.map((c) => c.name).join(', ')}`
   const limits = half < combined.expanded - 1e-9
+  const repeats = parts.some((c) => c.name === 'scatter') ? ', and how far they lie apart is added' : ''
   const coverage = Math.round(limitOf(ctx, 'coverage') * 1000) / 10
   const places = isRound(found) ? found.stations.length : 1
   return [
@@ -126,7 +127,7 @@ function whyOf(ctx: Context, { found, jawFlat, tool }: Taken): string[] {
       : [`The flats of the jaws touch at their corners: d = √(reading² + ${digits(jawFlat)}²).`]),
     ...(places > 1 ? [`Of ${places} places the one that leaves least room governs.`] : []),
     limits
-      ? `Read ±${digits(half)} mm: with the ${tool} no reading is off by more than its limit of error and half a step.`
+      ? `Read ±${digits(half)} mm: with the ${tool} no reading is off by more than its limit of error and half a step${repeats}.`
       : `Read ±${digits(half)} mm: ${sum}, times ${digits(combined.k)} for ${coverage} %.`,
     ...quantity.terms.slice(1).map(({ spread }) => sentence(spread.from)),
   ]

@@ -22,7 +22,6 @@ import { type UnrolledView, unrolledView } from '../papers/unrolled.ts'
 import { type PresetChoices, presetChoices } from '../presets/preset-choices.ts'
 import type { Presets } from '../presets/presets.ts'
 import { good, type Outcome, type Problem } from '../problem/problem.ts'
-import { valueAt } from '../project/path.ts'
 import type { Read } from '../project/read.ts'
 import type { Project } from '../project/schema/project.ts'
 import type { Assembly } from '../resolve/assembly.ts'
@@ -96,11 +95,7 @@ export class JobBench {
   async judge(project: Project, look: JobLook): Promise<Outcome<JobReport>> {
     const { project: standing, waiting } = soFar(project)
     const answered = await this.#answer(standing)
-    if (!answered.ok) {
-      // Without a length much else has no place: only what is empty is asked for.
-      const empty = [...waiting, ...answered.problems.filter((p) => valueAt(project, p.path) === '')]
-      return empty.length > 0 ? { ok: false, problems: empty } : answered
-    }
+    if (!answered.ok) return { ok: false, problems: withoutFollowers([...waiting, ...answered.problems]) }
     const { assembly, findings } = answered.value
     const taken = sizesOf(assembly)
     const typed = typedSizes(project, await this.#fetched.presets())
@@ -247,3 +242,9 @@ const notYet = ({ path, got, limit, hint }: Problem): NotChecked => ({
 const viewsOf = ({ assembly }: Answer, { theta, state }: JobLook): JobViews => ({
   lengthwise: lengthwiseView(assembly, theta, state),
 })
+
+/** While a section's length is empty, much lies outside the hilt: that goes with it, and is not told besides. */
+function withoutFollowers(problems: readonly Problem[]): readonly Problem[] {
+  const short = problems.some((p) => p.code === 'missing' && /^sections\/[^/]+\/length$/.test(p.path))
+  return short ? problems.filter((p) => p.code !== 'outside-hilt') : problems
+}

@@ -54,7 +54,7 @@ function Details({ finding, actions, trying }: Pick<FindingRowProps, 'finding' |
         <span className="number">
           {signed(margin.worst)} worst, {signed(margin.nominal)} nominal, {signed(margin.best)} best {unit}
         </span>
-        {finding.status === 'clash' && margin.nominal >= 0 && (
+        {finding.settled < 0 && margin.nominal >= 0 && (
           <>
             {' '}
             As measured it holds; what varies from piece to piece may take more than is left, and no reading settles

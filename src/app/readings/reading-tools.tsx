@@ -35,7 +35,10 @@ export function ReadingTools({ name, draft, onRows, ref }: ReadingToolsProps) {
   /** What was not understood stays in the box, to be corrected there. */
   const takeBox = (from: string): boolean => {
     const lines = from.split(/\r\n|\r|\n/)
-    const refused = take(from).map((p) => lines[Number(p.path.replace('line/', '')) - 1] ?? '')
+    const refused = take(from).flatMap((p) => {
+      const at = Number(p.path.replace('line/', '')) - 1
+      return lines.slice(at, p.code === 'too-large' ? undefined : at + 1)
+    })
     setText(refused.join('\n'))
     return refused.length === 0
   }

@@ -35,28 +35,26 @@ export function FindingsPanel() {
         problems={old ? [] : (report?.questions ?? [])}
         actions={actions}
       />
-      {old && <p className="old-note small">Findings of the last numbers that could be checked.</p>}
+      {old && <p className="old-note small">Drawings and findings are of the last numbers that could be checked.</p>}
       {report && (
-        <div className={old ? 'old' : undefined} inert={old}>
-          <FindingsList
-            findings={report.findings}
-            notChecked={report.notChecked}
-            assumptions={report.assumptions}
-            selected={selected}
-            onSelect={(id) => {
-              const at = report.findings.find((f) => f.id === id)?.at
-              view.setState({ finding: id ?? null, ...(at && { cursor: { z: at.z, theta: at.theta } }) })
-            }}
-            actions={actions}
-            trying={judged.trying}
-            tools={
-              <>
-                <StateChooser />
-                <CompareButton />
-              </>
-            }
-          />
-        </div>
+        <FindingsList
+          findings={report.findings}
+          notChecked={report.notChecked}
+          assumptions={report.assumptions}
+          selected={selected}
+          onSelect={(id) => {
+            const at = report.findings.find((f) => f.id === id)?.at
+            view.setState({ finding: id ?? null, ...(at && { cursor: { z: at.z, theta: at.theta } }) })
+          }}
+          actions={old ? { ...actions, apply: () => undefined } : actions}
+          trying={judged.trying}
+          tools={
+            <>
+              <StateChooser />
+              <CompareButton />
+            </>
+          }
+        />
       )}
     </div>
   )

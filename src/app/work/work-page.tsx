@@ -34,12 +34,13 @@ export default function WorkPage({ desk, job }: WorkPageProps) {
   const step = useStore(view, (v) => v.step)
   // Stays while fixes come in: they are of the same answer, and a fault's button must not move under the hand for them.
   const answer = judged.report?.views
+  const old = judged.stand === 'wrong' || judged.stand === 'stopped'
   return (
     <CrashScreen what="my job" rescue={() => fileText(job.get())}>
       <WorkContext value={work}>
         <div className="page work">
           <WorkHead theme={theme} onTheme={choose} />
-          <main className="work-table">
+          <main className="work-table" data-old={old || undefined}>
             <PanelGuard what="The drawing along the hilt" of={judged.views}>
               <Strips />
             </PanelGuard>

@@ -29,3 +29,8 @@ it('a round pocket that dips a little into a flat one leaves thin sides beside t
   expect(found.length).toBeGreaterThan(0)
   expect(Math.min(...found.map((s) => s.thickness))).toBeLessThan(0.2)
 })
+
+it('a groove that lies on the sides of its own mouth leaves none', () => {
+  const mouth = rectangle({ x: 8, y: 0 }, 2, 3, 0)
+  expect(thinSides(rectangle({ x: 5, y: 0 }, 2, 3, 0), mouth, 1.2)).toEqual([])
+})
