@@ -1,16 +1,14 @@
 import { equal } from './equal.ts'
 
-/** So many of one id are kept: seen from several sleds, and before and after a change or two. */
-const most = 8
 /** So many ids; those asked for longest ago go first. */
 const mostIds = 4000
 
 /**
  * Of all things that are equal in every number and word, always the same object. Most changes at the bench leave most
  * of a job as it was, although each answer makes it anew; what was found out about a thing is kept with the object and
- * so holds for the next answer too.
+ * so holds for the next answer too. Of one id `most` are kept: before and after a change or two.
  */
-export function oneOf<T extends object>(idOf: (thing: T) => string): (thing: T) => T {
+export function oneOf<T extends object>(idOf: (thing: T) => string, most = 3): (thing: T) => T {
   const kept = new Map<string, T[]>()
   const chosen = new WeakMap<T, T>()
   return (thing) => {

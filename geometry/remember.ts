@@ -3,19 +3,20 @@
  * most of a sled as it was; what is dear to compute need not be computed again.
  */
 export function remember<A, V>(most: number, keyOf: (a: A) => string, make: (a: A) => V): (a: A) => V {
-  const kept = new Map<string, V>()
+  // Two generations: what was not asked for while as many others were goes. Keeping the order of every question in one
+  // map costs more than many an answer.
+  let young = new Map<string, V>()
+  let old = new Map<string, V>()
   return (a) => {
     const key = keyOf(a)
-    const known = kept.get(key)
-    if (known !== undefined) {
-      // Asked for again, it is the last to go.
-      kept.delete(key)
-      kept.set(key, known)
-      return known
+    const known = young.get(key)
+    if (known !== undefined) return known
+    const value = old.get(key) ?? make(a)
+    if (young.size >= most) {
+      old = young
+      young = new Map()
     }
-    const value = make(a)
-    if (kept.size >= most) kept.delete(kept.keys().next().value as string)
-    kept.set(key, value)
+    young.set(key, value)
     return value
   }
 }

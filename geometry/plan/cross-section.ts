@@ -43,20 +43,29 @@ export function slabsOf(items: readonly PlanItem[], whole = false): Slab[] {
   return slabs
 }
 
-/** An item that has a cross-section, where it lies, and all its section depends on as text. */
+/** An item that has a cross-section, where it lies, and a number for all that its section depends on. */
 interface Drawn {
   readonly item: PlanItem
-  readonly key: string
+  readonly key: number
   readonly z0: number
   readonly z1: number
 }
 
-function sectionKey({ op, stage, solid: s }: PlanItem): string | undefined {
-  const own = `${op}${stage ?? 1}`
-  if (s.shape === 'cylinder') return `${own}c${s.x},${s.y},${Math.max(s.r0, s.r1)}`
-  if (s.shape === 'box') return `${own}b${s.x},${s.y},${s.width},${s.height},${s.facing}`
-  if (s.shape === 'ring-sector') return `${own}s${s.x},${s.y},${s.rIn},${s.rOut},${s.theta},${s.half}`
-  return s.shape === 'extruded' ? `${own}e${s.points.join()}` : undefined
+function sectionKey({ op, stage, solid }: PlanItem): number | undefined {
+  const outline = outlineKey(solid)
+  return outline === undefined ? undefined : numberOf(`${op}${stage ?? 1}${outline}`)
+}
+
+let last = 0
+/** Many stretches are asked for by the same few texts: their numbers make shorter keys. */
+const numberOf = remember(2000, String, () => ++last)
+
+/** All that the cross-section of a solid depends on as text; undefined for what has none. */
+function outlineKey(s: PlanSolid): string | undefined {
+  if (s.shape === 'cylinder') return `c${s.x},${s.y},${Math.max(s.r0, s.r1)}`
+  if (s.shape === 'box') return `b${s.x},${s.y},${s.width},${s.height},${s.facing}`
+  if (s.shape === 'ring-sector') return `s${s.x ?? 0},${s.y ?? 0},${s.rIn},${s.rOut},${s.theta},${s.half}`
+  return s.shape === 'extruded' ? `e${s.points.join()}` : undefined
 }
 
 /** Two stretches that are one: the same items make them, or both are the same plain disc. */
@@ -85,7 +94,7 @@ function slabAt(drawn: readonly Drawn[], z0: number, z1: number, whole: boolean)
 const crossSection = remember(
   400,
   (a: { readonly here: readonly Drawn[]; readonly whole: boolean }) =>
-    `${a.whole}${a.here.map((d) => d.key).join(' ')}`,
+    `${a.whole} ${a.here.map((d) => d.key).join(' ')}`,
   ({ here, whole }): { readonly region: Region | undefined; readonly used: readonly number[] } => {
     const own = here.map(({ item }, i): Own => ({ item, i, region: sectionOf(item.solid) as Region }))
     const first = stage(undefined, own, 1, whole)
@@ -150,11 +159,18 @@ function opens(base: Region, cut: Region): boolean {
 /** Whether a solid has a cross-section: what runs across the axis, a hole or a stroke, has none. */
 export const runsAlong = (s: PlanSolid): boolean => s.shape !== 'plate' && s.shape !== 'spoke'
 
-/** The cross-section of a plan solid (a taper's at its wider end); undefined for what runs across the axis. */
-export function sectionOf(s: PlanSolid): Region | undefined {
+/**
+ * The cross-section of a plan solid (a taper's at its wider end); undefined for what runs across the axis. The same
+ * object wherever along the axis it lies, so that what was found out about it stays known.
+ */
+export const sectionOf = (s: PlanSolid): Region | undefined => (runsAlong(s) ? kept(s) : undefined)
+
+const kept = remember(1000, (s: PlanSolid) => outlineKey(s) as string, drawnSection)
+
+function drawnSection(s: PlanSolid): Region {
   if (s.shape === 'cylinder') return disc({ x: s.x, y: s.y }, Math.max(s.r0, s.r1))
   if (s.shape === 'box') return rectangle({ x: s.x, y: s.y }, s.width / 2, s.height / 2, s.facing)
   if (s.shape === 'ring-sector') return sector(s.rIn, s.rOut, s.theta, s.half, { x: s.x ?? 0, y: s.y ?? 0 })
   if (s.shape === 'extruded') return polygon(s.points.map(([x, y]) => ({ x, y })))
-  return undefined
+  throw new RangeError(`a ${s.shape} has no cross-section`)
 }

@@ -29,6 +29,11 @@ export function between(e: Edge, f: Edge): Link {
     const p = pointAt(e, hit)
     return { d: 0, p, q: p }
   }
+  return betweenApart(e, f)
+}
+
+/** The same for edges that are known not to cross. */
+export function betweenApart(e: Edge, f: Edge): Link {
   if (e.kind === 'segment' && f.kind === 'segment') return apart(e, f)
   let best = link(e.a, nearest(f, e.a))
   const consider = (l: Link) => {

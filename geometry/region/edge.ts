@@ -65,11 +65,12 @@ export function lengthOf(e: Edge): number {
 }
 
 /** Parameters on `e` where it meets `other`; where two pieces lie on one line or circle, the ends of `other` on `e`. */
-export function crossings(e: Edge, other: Edge): number[] {
-  if (e.kind === 'segment')
-    return other.kind === 'segment'
-      ? segmentSegment(e, other)
-      : segmentCircle(e, other).filter((t) => onArc(other, pointAt(e, t)))
+export function crossings(e: Edge, other: Edge): readonly number[] {
+  if (e.kind === 'segment') {
+    if (other.kind === 'segment') return segmentSegment(e, other)
+    const ts = segmentCircle(e, other)
+    return ts.length === 0 ? ts : ts.filter((t) => onArc(other, pointAt(e, t)))
+  }
   const hits = other.kind === 'segment' ? segmentCircle(other, e).map((t) => pointAt(other, t)) : circleCircle(e, other)
   const ends = [other.a, other.b].filter((p) => Math.abs(distance(p, e.c) - e.r) < 1e-9)
   return [...hits, ...ends].flatMap((p) => {
@@ -78,39 +79,49 @@ export function crossings(e: Edge, other: Edge): number[] {
   })
 }
 
+/** Most edges do not meet: asked for millions of times, this makes no objects. */
+const nowhere: readonly number[] = []
+
 function onArc(a: Arc, p: Point): boolean {
   return along(a, Math.atan2(p.y - a.c.y, p.x - a.c.x)) !== undefined
 }
 
-function segmentSegment(e: Segment, o: Segment): number[] {
-  const [ux, uy] = [e.b.x - e.a.x, e.b.y - e.a.y]
-  const [vx, vy] = [o.b.x - o.a.x, o.b.y - o.a.y]
-  const [wx, wy] = [o.a.x - e.a.x, o.a.y - e.a.y]
+function segmentSegment(e: Segment, o: Segment): readonly number[] {
+  const ux = e.b.x - e.a.x
+  const uy = e.b.y - e.a.y
+  const vx = o.b.x - o.a.x
+  const vy = o.b.y - o.a.y
+  const wx = o.a.x - e.a.x
+  const wy = o.a.y - e.a.y
   const cross = ux * vy - uy * vx
   const scale = norm(ux, uy) * norm(vx, vy)
   if (Math.abs(cross) > 1e-12 * scale) {
     const t = (wx * vy - wy * vx) / cross
-    const s = (wx * uy - wy * ux) / cross
-    return inside01(t) && inside01(s) ? [clamp01(t)] : []
+    return inside01(t) && inside01((wx * uy - wy * ux) / cross) ? [clamp01(t)] : nowhere
   }
-  if (Math.abs(wx * uy - wy * ux) > 1e-9 * norm(ux, uy)) return []
+  if (Math.abs(wx * uy - wy * ux) > 1e-9 * norm(ux, uy)) return nowhere
   const uu = ux * ux + uy * uy
   return [(wx * ux + wy * uy) / uu, ((o.b.x - e.a.x) * ux + (o.b.y - e.a.y) * uy) / uu].filter(inside01).map(clamp01)
 }
 
-function segmentCircle(e: Segment, a: Arc): number[] {
-  const [ux, uy] = [e.b.x - e.a.x, e.b.y - e.a.y]
-  const [wx, wy] = [e.a.x - a.c.x, e.a.y - a.c.y]
+function segmentCircle(e: Segment, a: Arc): readonly number[] {
+  const ux = e.b.x - e.a.x
+  const uy = e.b.y - e.a.y
+  const wx = e.a.x - a.c.x
+  const wy = e.a.y - a.c.y
   const A = ux * ux + uy * uy
-  if (A === 0) return []
+  if (A === 0) return nowhere
   const B = ux * wx + uy * wy
   const D = B * B - A * (wx * wx + wy * wy - a.r * a.r)
-  if (D < 0) return []
+  if (D < 0) return nowhere
   const root = Math.sqrt(D)
-  return [(-B - root) / A, (-B + root) / A].filter(inside01).map(clamp01)
+  const first = (-B - root) / A
+  const second = (-B + root) / A
+  if (!inside01(first)) return inside01(second) ? [clamp01(second)] : nowhere
+  return inside01(second) ? [clamp01(first), clamp01(second)] : [clamp01(first)]
 }
 
-function circleCircle(a: Arc, b: Arc): Point[] {
+function circleCircle(a: Arc, b: Arc): readonly Point[] {
   const d = distance(a.c, b.c)
   if (d < 1e-12 || d > a.r + b.r || d < Math.abs(a.r - b.r)) return []
   const k = (d * d + a.r * a.r - b.r * b.r) / (2 * d)

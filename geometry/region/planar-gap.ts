@@ -1,8 +1,9 @@
 import { split } from './carve.ts'
 import { discPolygon, polygonPolygon } from './convex-gap.ts'
 import { type Edge, pointAt } from './edge.ts'
-import { between, type Link, nearer, nearest } from './edge-distance.ts'
+import { between, betweenApart, type Link, nearer, nearest } from './edge-distance.ts'
 import { allFarthest } from './farthest.ts'
+import { holdsOf } from './holds.ts'
 import { distance, norm, type Point, point } from './point.ts'
 import type { Form, Region } from './region.ts'
 
@@ -43,37 +44,12 @@ function edgeGap(a: Region, b: Region): Link {
     const [x, y, r] = [ha[3 * i] as number, ha[3 * i + 1] as number, ha[3 * i + 2] as number]
     for (let j = 0; j < b.edges.length; j++) {
       const apart = norm(x - (hb[3 * j] as number), y - (hb[3 * j + 1] as number)) - r - (hb[3 * j + 2] as number)
-      if (apart < best.d) best = nearer(best, between(a.edges[i] as Edge, b.edges[j] as Edge))
+      if (apart >= best.d) continue
+      const [e, f] = [a.edges[i] as Edge, b.edges[j] as Edge]
+      best = nearer(best, apart > touching ? betweenApart(e, f) : between(e, f))
     }
   }
   return best
-}
-
-const held = new WeakMap<Region, Float64Array>()
-
-/** For each edge of a region a circle that holds it: x, y, r. */
-function holdsOf(region: Region): Float64Array {
-  let found = held.get(region)
-  if (!found) {
-    found = new Float64Array(3 * region.edges.length)
-    for (let i = 0; i < region.edges.length; i++) {
-      const e = region.edges[i] as Edge
-      if (e.kind === 'segment') {
-        found[3 * i] = (e.a.x + e.b.x) / 2
-        found[3 * i + 1] = (e.a.y + e.b.y) / 2
-        found[3 * i + 2] = norm(e.b.x - e.a.x, e.b.y - e.a.y) / 2
-      } else {
-        // Of a long arc the whole circle, of a short one the circle about its chord's ends from its middle.
-        const whole = e.sweep > Math.PI
-        const m = whole ? e.c : pointAt(e, 0.5)
-        found[3 * i] = m.x
-        found[3 * i + 1] = m.y
-        found[3 * i + 2] = whole ? e.r : distance(m, pointAt(e, 0))
-      }
-    }
-    held.set(region, found)
-  }
-  return found
 }
 
 /**

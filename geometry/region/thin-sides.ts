@@ -1,5 +1,6 @@
 import { opposed } from '../wall.ts'
 import { crossings, type Edge, lengthOf, pointAt, segment } from './edge.ts'
+import { holdsOf } from './holds.ts'
 import { norm, type Point, point } from './point.ts'
 import type { Region } from './region.ts'
 
@@ -21,15 +22,32 @@ const step = 0.2
  * shallow angle, such sides are left on either hand. mm.
  */
 export function thinSides(region: Region, other: Region, thin: number): ThinSide[] {
-  return region.edges.flatMap((e) => zones(region, e, other, thin))
+  return region.edges.flatMap((e, i) => zones(region, e, { other, edges: within(thin, region, i, other) }, thin))
 }
 
-function zones(region: Region, e: Edge, other: Region, thin: number): ThinSide[] {
+/** What may be met: the other region, and those of its edges that are near enough. */
+interface Behind {
+  readonly other: Region
+  readonly edges: readonly Edge[]
+}
+
+/** The edges of the other region of which some point may be within `thin` of the i-th edge, by the circles that hold them. */
+function within(thin: number, region: Region, i: number, other: Region): Edge[] {
+  const [own, others] = [holdsOf(region), holdsOf(other)]
+  const [x, y, r] = [own[3 * i] as number, own[3 * i + 1] as number, own[3 * i + 2] as number]
+  return other.edges.filter((_, j) => {
+    const apart = norm(x - (others[3 * j] as number), y - (others[3 * j + 1] as number))
+    return apart <= r + (others[3 * j + 2] as number) + thin + beside
+  })
+}
+
+function zones(region: Region, e: Edge, behind: Behind, thin: number): ThinSide[] {
+  if (behind.edges.length === 0) return []
   const n = Math.min(400, Math.ceil(lengthOf(e) / step))
   const found: ThinSide[] = []
   let open: ThinSide | undefined
   for (let i = 0; i < n; i++) {
-    const wall = wallAt(region, pointAt(e, (i + 0.5) / n), e, other, thin)
+    const wall = wallAt(region, pointAt(e, (i + 0.5) / n), e, behind, thin)
     if (!wall) open = undefined
     else {
       const thinner = open && open.thickness <= wall.thickness ? open : wall
@@ -47,18 +65,24 @@ function wallAt(
   region: Region,
   p: Point,
   side: Edge,
-  other: Region,
+  { other, edges }: Behind,
   thin: number,
 ): Omit<ThinSide, 'length'> | undefined {
   if (other.contains(p)) return undefined
   const u = outwards(region, side, p)
   const ray = segment(p, point(p.x + thin * u.x, p.y + thin * u.y))
-  const met = other.edges.flatMap((e) => crossings(ray, e).flatMap((t) => (t > same ? [{ t, e }] : [])))
-  const first = met.reduce<(typeof met)[number] | undefined>((a, b) => (a && a.t <= b.t ? a : b), undefined)
+  let first: Edge | undefined
+  let least = Number.POSITIVE_INFINITY
+  for (const e of edges)
+    for (const t of crossings(ray, e))
+      if (t > same && t < least) {
+        first = e
+        least = t
+      }
   if (!first) return undefined
-  const n = normalAt(first.e, pointAt(ray, first.t))
+  const n = normalAt(first, pointAt(ray, least))
   if (Math.abs(n.x * u.x + n.y * u.y) < opposed) return undefined
-  return { thickness: first.t * thin, at: pointAt(ray, first.t / 2) }
+  return { thickness: least * thin, at: pointAt(ray, least / 2) }
 }
 
 /** A side that lies on the other's begins no wall there; as a part of the ray. */

@@ -70,11 +70,28 @@ function pinBeside(a: Radial, b: Solid): Gap | undefined {
     const d = combine(dz, planar.d - a.grow - b.grow)
     return { lo: d, hi: d, z: widest, p: planar.p, q: planar.q, dz: 0 }
   }
-  if (dz <= 0) return undefined
+  if (dz <= 0) return partBeside(a, b, section)
   const slim = sliceOver(a, { z0: sa.z1, z1: sa.z1 })
   const thin = planarApart(slim, section)
   if (thin.d - a.grow - b.grow <= 0) return { lo: dz, hi: dz, z: middle(sa, sb), p: thin.p, q: thin.q, dz }
-  const near = nearPart(section, slim, sliceOver(a, sa))
+  return fewerEdges(a, b, section, slim)
+}
+
+/**
+ * Only a part of the pin that does not reach its middle lies beside the body. No slice of that part comes nearer than
+ * its widest, at the body's end; those beyond the end are wider still, but farther along the axis.
+ */
+function partBeside(a: Radial, b: Solid, section: Region): Gap | undefined {
+  const { z0, z1 } = span(b)
+  const slice = sliceAt(a, z1 < a.z ? z1 : z0)
+  if (!slice) return undefined
+  const { d } = planarApart(slice, section)
+  return Math.min(d, d - a.grow - b.grow) > 0 ? fewerEdges(a, b, section, slice) : undefined
+}
+
+/** The search with only the edges that can be nearest to what is wider than a slice of the pin. */
+function fewerEdges(a: Radial, b: Solid, section: Region, slice: Region): Gap | undefined {
+  const near = nearPart(section, slice, sliceOver(a, span(a)))
   return b.kind === 'prism' && near !== section ? searched(a, { ...b, region: near }) : undefined
 }
 

@@ -1,5 +1,4 @@
 import type { Body } from '../body/body.ts'
-import { roughGap } from '../body/rough.ts'
 import type { Sled } from '../resolve/assembly.ts'
 import { type Finding, type Fix, finding, type NotChecked } from './finding.ts'
 import { moveFix } from './fix-move.ts'
@@ -68,8 +67,7 @@ export function fittings(world: World): Fitting[] {
 function judged(world: World, fitting: Fitting): Finding[] {
   const limit = world.assembly.thresholds['fitted-gap']
   return world.assembly.sleds.flatMap((sled): Finding[] => {
-    const demands = besideFitting(world, fitting, sled).filter((d) => roughGap(d.a, d.b) < worthTelling)
-    const t = tightest(demands)
+    const t = tightest(besideFitting(world, fitting, sled))
     if (!t || t.margins.worst > worthTelling) return []
     return [
       finding({

@@ -1,4 +1,5 @@
 import type { Body } from '../body/body.ts'
+import { oneBody } from '../body/one-body.ts'
 import { add, known, type Quantity } from '../quantity/quantity.ts'
 import type { State } from '../resolve/assembly.ts'
 import { rare } from '../sled/rare.ts'
@@ -19,11 +20,11 @@ export function seenFrom(world: World, unit: Unit, state: State): (obstacle: Bod
   return (b) => {
     found ??= { float: floatOf(world, unit, state) }
     const { float } = found
-    return {
+    return oneBody({
       ...seen(b),
       ...(float ? { drift: b.drift ? add(b.drift, float) : float } : {}),
       ...(turn ? { turn: b.turn ? add(b.turn, turn) : turn } : {}),
-    }
+    })
   }
 }
 

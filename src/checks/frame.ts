@@ -1,4 +1,5 @@
 import type { Body } from '../body/body.ts'
+import { oneBody } from '../body/one-body.ts'
 import { add, known, type Quantity, scale } from '../quantity/quantity.ts'
 import type { Sled } from '../resolve/assembly.ts'
 
@@ -20,7 +21,7 @@ export function boreSeenIn(sled: Sled): Place {
   if (!turn) return seen
   const turned = new WeakMap<Body, Body>()
   return (b) => {
-    const found = turned.get(b) ?? turnedBore(seen(b), turn)
+    const found = turned.get(b) ?? oneBody(turnedBore(seen(b), turn))
     turned.set(b, found)
     return found
   }
@@ -66,7 +67,7 @@ function placing(shift: Quantity, way: 1 | -1): Place {
   const by = scale(shift, way)
   const seen = new WeakMap<Body, Body>()
   const place: Place = (b) => {
-    const found = seen.get(b) ?? moved(b, by)
+    const found = seen.get(b) ?? oneBody(moved(b, by))
     seen.set(b, found)
     return found
   }

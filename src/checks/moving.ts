@@ -1,4 +1,5 @@
 import type { Body } from '../body/body.ts'
+import { oneBody } from '../body/one-body.ts'
 import { add, type Quantity } from '../quantity/quantity.ts'
 import type { Insertion, Sled } from '../resolve/assembly.ts'
 import { boreSeenIn, outOf, seenIn, turnOf } from './frame.ts'
@@ -93,4 +94,4 @@ function sledIsIn(world: World, sled: Sled, i: Insertion): boolean {
 const turnedBy =
   (turn: Quantity | undefined) =>
   (b: Body): Body =>
-    turn ? { ...b, turn: b.turn ? add(b.turn, turn) : turn } : b
+    turn ? oneBody({ ...b, turn: b.turn ? add(b.turn, turn) : turn }) : b

@@ -1,5 +1,4 @@
 import { sectionOf } from '../../geometry/plan/cross-section.ts'
-import { itemNumber } from '../../geometry/plan/one-item.ts'
 import { type PlanBody, type PlanItem, planSpan } from '../../geometry/plan/plan.ts'
 import { farthest } from '../../geometry/region/farthest.ts'
 import { planarGap } from '../../geometry/region/planar-gap.ts'
@@ -51,7 +50,7 @@ const found = new WeakMap<PlanBody, { readonly wall: Wall | undefined }>()
 
 function thinnest(sled: Sled, body: PlanBody): Wall | undefined {
   const cuts = body.items.flatMap((item): Cut[] => {
-    const region = item.op === 'cut' && item.nest !== 'split' ? regionOf(item).region : undefined
+    const region = item.op === 'cut' && item.nest !== 'split' ? sectionOf(item.solid) : undefined
     return region ? [{ item, region, ...planSpan(item.solid) }] : []
   })
   const material = body.items.filter((x) => x.op === 'add').map((x) => planSpan(x.solid))
@@ -81,21 +80,9 @@ interface Perhaps extends Omit<Wall, 'z'> {
   readonly z1: number
 }
 
-/** The same cut has the same cross-section in every plan, so that what lies between two is found out once. */
-const regionOf = remember(
-  300,
-  (x: PlanItem) => String(itemNumber(x)),
-  (item) => ({ region: sectionOf(item.solid) }),
-)
-const sides = remember(
-  600,
-  (a: { readonly cut: Cut; readonly to: Cut | number; readonly thin: number }) =>
-    `${itemNumber(a.cut.item)} ${typeof a.to === 'number' ? `R${a.to}` : itemNumber(a.to.item)} ${a.thin}`,
-  ({ cut, to, thin }) =>
-    typeof to === 'number'
-      ? thinSides(cut.region, outside(origin, to), thin)
-      : [...thinSides(cut.region, to.region, thin), ...thinSides(to.region, cut.region, thin)],
-)
+/** Cross-sections are the same objects from plan to plan, so what lies between two is found out once. */
+const sidesOf = rememberOn((cut: Region, thin: number) => rememberOn((other: Region) => thinSides(cut, other, thin)))
+const roundOf = remember(100, String, (radius: number) => outside(origin, radius))
 const linkOf = rememberOn((a: Region, b: Region) => planarGap(a, b))
 
 function pairWalls(sled: Sled, a: Cut, b: Cut): Perhaps[] {
@@ -107,9 +94,10 @@ function pairWalls(sled: Sled, a: Cut, b: Cut): Perhaps[] {
   if (link.d > thick) return []
   const base = { between: `${a.item.nest} and ${b.item.nest}`, parts: [a.item.by, b.item.by], path: pathOf(a.item) }
   const [lo, hi] = [Math.max(a.z0, b.z0), Math.min(a.z1, b.z1)]
+  const thin = sled.print.leastWall - facetError
   // Cuts that run into each other are one opening, but may leave thin sides where they do.
   if (dz <= same && link.d <= same)
-    return sides({ cut: a, to: b, thin: sled.print.leastWall - facetError })
+    return [...sidesOf(a.region, thin)(b.region), ...sidesOf(b.region, thin)(a.region)]
       .filter((s) => s.length * (hi - lo) >= leastPatch)
       .map((s) => ({ ...base, thickness: s.thickness, x: s.at.x, y: s.at.y, z0: lo, z1: hi }))
   const thickness = norm(Math.max(0, dz), Math.max(0, link.d))
@@ -139,7 +127,10 @@ function outerWalls(sled: Sled, c: Cut): Perhaps[] {
       return [{ ...wall, ...at, thickness: along, z0: z, z1: z }]
     }
     if (out > merged) return out > thick || r === 0 ? [] : [{ ...wall, ...at, thickness: out, z0, z1 }]
-    return sides({ cut: c, to: p.radius, thin: sled.print.leastWall - facetError })
+    return sidesOf(
+      c.region,
+      sled.print.leastWall - facetError,
+    )(roundOf(p.radius))
       .filter((s) => s.length * (z1 - z0) >= leastPatch)
       .map((s) => ({ ...wall, thickness: s.thickness, x: s.at.x, y: s.at.y, z0, z1 }))
   })

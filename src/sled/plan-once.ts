@@ -1,5 +1,6 @@
 import { equal } from '../../geometry/equal.ts'
 import type { Body } from '../body/body.ts'
+import { oneBody } from '../body/one-body.ts'
 import type { Sled } from '../resolve/assembly.ts'
 import { sledBodies } from './envelope.ts'
 import type { Around } from './job.ts'
@@ -26,7 +27,7 @@ let kept: readonly Made[] = []
  */
 export function planOnce(assembly: Around, sled: Sled): Planned {
   const around = aroundOf(assembly)
-  const known = kept.find((k) => equal(k.sled, sled) && equal(k.around, around))
+  const known = kept.find((k) => k.sled === sled && equal(k.around, around))
   const made = known ?? { around, sled, planned: planned(around, sled) }
   kept = [made, ...kept.filter((k) => k !== made)].slice(0, most)
   return made.planned
@@ -38,5 +39,5 @@ function aroundOf({ parts, wires, thresholds, insertions, intrusions }: Around):
 
 function planned(around: Around, sled: Sled): Planned {
   const plan = planSled(around, sled)
-  return { ...plan, outside: [...sledBodies(sled, plan.plan), ...plan.hardware] }
+  return { ...plan, outside: [...sledBodies(sled, plan.plan), ...plan.hardware].map(oneBody) }
 }

@@ -61,7 +61,10 @@ function engraved(job: SledJob, items: readonly PlanItem[], written: readonly Pl
   const R = innerRadius(sled, m.z, m.z + length)
   if (!legible(job, height, depth, stroke, R)) return []
   const [z0, z1] = [m.z, m.z + length]
-  const isNear = ({ solid }: PlanItem) => planSpan(solid).z1 > z0 - 1 && planSpan(solid).z0 < z1 + 1
+  const isNear = ({ solid }: PlanItem) => {
+    const span = planSpan(solid)
+    return span.z1 > z0 - 1 && span.z0 < z1 + 1
+  }
   const near = items.filter(isNear)
   const taken = written.filter(isNear).flatMap(({ solid }) => (solid.shape === 'plate' ? [strokeOf(solid)] : []))
   const deep = depth.value + sled.print.leastWall
