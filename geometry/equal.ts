@@ -10,11 +10,14 @@ export function equal(a: unknown, b: unknown): boolean {
   if (a instanceof Map) return b instanceof Map && equalLists([...a], [...b])
   const proto = Object.getPrototypeOf(a)
   if (proto !== Object.getPrototypeOf(b) || (proto !== Object.prototype && proto !== null)) return false
-  const [p, q] = [a as Record<string, unknown>, b as Record<string, unknown>]
+  const p = a as Record<string, unknown>
+  const q = b as Record<string, unknown>
   let left = 0
   for (const key in p) {
-    const [x, y] = [p[key], q[key]]
-    if (!equal(x, y) || (y === undefined && !(key in q))) return false
+    const x = p[key]
+    const y = q[key]
+    // Most are the same word or number; a zero has its sign.
+    if (x !== y || x === 0 || x === undefined) if (!equal(x, y) || (y === undefined && !(key in q))) return false
     left++
   }
   for (const _ in q) left--

@@ -42,12 +42,14 @@ export function profileOf(region: Region, nTheta: number, grow: number): Profile
   for (const e of region.edges) draw(p, e, nTheta)
   if (region.contains({ x: 0, y: 0 })) inner.fill(0)
   if (!Number.isFinite(region.hold.r)) endlessly(p, region, nTheta)
-  for (let i = 0; i < nTheta; i++) {
-    inner[i] = Math.max(0, (inner[i] as number) - grow)
-    outer[i] = (outer[i] as number) + grow
-  }
-  return grow > 0 ? around(p, nTheta, grow) : p
+  return grow > 0 ? swollen(p, nTheta, grow) : grow < 0 ? shrunk(p, grow) : p
 }
+
+/** Smaller in radius alone: what it loses around is left to it, so that it is never too small. */
+const shrunk = ({ inner, outer }: Profile, grow: number): Profile => ({
+  inner: inner.map((r) => (r === 0 ? 0 : r - grow)),
+  outer: outer.map((r) => r + grow),
+})
 
 /** One edge into the cells it passes: its ends, where it turns, and where it crosses the rays between cells. */
 function draw(p: Profile, e: Edge, n: number): void {
@@ -72,7 +74,7 @@ function draw(p: Profile, e: Edge, n: number): void {
   for (let i = from; i <= to; i++) {
     const k = ((i % n) + n) % n
     if (e.kind === 'segment') onSegment(e, rays, k, both)
-    else onArc(e, (k * full) / n, (r) => both(k, r))
+    else onArc(e, rays, k, both)
   }
 }
 
@@ -86,6 +88,9 @@ const raysFor = remember(4, String, (n: number): Rays => {
   const angles = Float64Array.from({ length: n }, (_, k) => (k * full) / n)
   return { cos: angles.map(Math.cos), sin: angles.map(Math.sin) }
 })
+
+/** Points and directions closer than this are taken for one, mm or radians. */
+const close = 1e-6
 
 const isAboutAxis = (e: Arc): boolean => Math.hypot(e.c.x, e.c.y) < 1e-12
 
@@ -103,6 +108,12 @@ function raysOf(e: Edge, n: number): { from: number; to: number } {
   if (e.kind === 'arc') {
     if (isAboutAxis(e)) return between(e.start, e.start + e.sweep)
     const d = Math.hypot(e.c.x, e.c.y)
+    if (d < e.r - close && e.sweep < full) {
+      // Seen from inside its circle, an arc turns one way only.
+      const a = angleOf(e.a)
+      const turn = (angleOf(e.b) - a + full) % full
+      return turn < close || full - turn < close ? { from: 0, to: n - 1 } : between(a, a + turn)
+    }
     if (d <= e.r) return { from: 0, to: n - 1 }
     // From outside, a circle is seen under twice the angle whose sine is r/d.
     const [away, half] = [Math.atan2(e.c.y, e.c.x), Math.asin(e.r / d)]
@@ -123,15 +134,23 @@ function onSegment(e: Segment, rays: Rays, k: number, found: (k: number, r: numb
   if (r >= 0) found(k, r)
 }
 
-function onArc(e: Arc, w: number, found: (r: number) => void): void {
-  const d = Math.hypot(e.c.x, e.c.y)
-  const off = w - Math.atan2(e.c.y, e.c.x)
-  const under = e.r * e.r - (d * Math.sin(off)) ** 2
+function onArc(e: Arc, rays: Rays, k: number, found: (k: number, r: number) => void): void {
+  const ux = rays.cos[k] as number
+  const uy = rays.sin[k] as number
+  const ahead = e.c.x * ux + e.c.y * uy
+  const aside = e.c.x * uy - e.c.y * ux
+  const under = e.r * e.r - aside * aside
   // A ray that only touches is not lost to rounding.
   if (under < -1e-12) return
   const root = Math.sqrt(Math.max(0, under))
-  for (const r of [d * Math.cos(off) - root, d * Math.cos(off) + root])
-    if (r >= 0 && along(e, Math.atan2(r * Math.sin(w) - e.c.y, r * Math.cos(w) - e.c.x)) !== undefined) found(r)
+  reached(e, ahead - root, ux, uy, k, found)
+  reached(e, ahead + root, ux, uy, k, found)
+}
+
+/** Tells of a point of a ray, r along it, that lies on the circle of an arc, if the arc has it. */
+function reached(e: Arc, r: number, ux: number, uy: number, k: number, found: (k: number, r: number) => void): void {
+  if (r < 0) return
+  if (e.sweep >= full || along(e, Math.atan2(r * uy - e.c.y, r * ux - e.c.x)) !== undefined) found(k, r)
 }
 
 /** Where an edge comes nearest to the axis or goes farthest from it, its ends aside. */
@@ -156,23 +175,46 @@ function endlessly(p: Profile, region: Region, n: number): void {
     if (region.contains(polar(endless, ((i + 0.5) * 360) / n))) p.outer[i] = Number.POSITIVE_INFINITY
 }
 
-/** Spreads a profile around the axis by `grow` mm of arc, measured where it comes nearest to the axis. */
-function around(p: Profile, nTheta: number, grow: number): Profile {
-  const inner = Float64Array.from(p.inner)
-  const outer = Float64Array.from(p.outer)
-  const step = full / nTheta
-  for (let i = 0; i < nTheta; i++) {
-    const r = p.inner[i] as number
-    if (!Number.isFinite(r)) continue
-    const reach = r > grow ? Math.ceil(Math.asin(grow / r) / step) : Math.ceil(nTheta / 4)
-    for (let k = -reach; k <= reach; k++) {
-      const j = (((i + k) % nTheta) + nTheta) % nTheta
-      inner[j] = Math.min(inner[j] as number, r)
-      outer[j] = Math.max(outer[j] as number, p.outer[i] as number)
+/**
+ * Grown by `grow` mm on all sides. A point at radius ρ is then seen under twice the angle whose sine is grow/ρ, from
+ * ρ − grow to ρ + grow; one nearer to the axis than `grow` covers the axis, and goes `grow` beyond it at most.
+ */
+function swollen(p: Profile, n: number, grow: number): Profile {
+  const inner = p.inner.map((r) => r - grow)
+  const outer = p.outer.map((r) => r + grow)
+  const least = outer.reduce((a, b) => Math.min(a, b))
+  const limits = limitsFor({ n, grow })
+  for (let i = 0; i < n; i++) {
+    const nearest = p.inner[i] as number
+    const farthest = p.outer[i] as number
+    if (nearest === Number.POSITIVE_INFINITY) continue
+    for (let k = 1; k <= n / 2; k++) {
+      // Points of the cell that reach so far around lie within this radius.
+      const limit = limits[k] as number
+      if (limit < nearest) break
+      const far = Math.min(farthest, limit) + grow
+      // What is grown so little is in every cell already, and nothing comes nearer to the axis than the axis.
+      if (far <= least && nearest === 0) break
+      for (const j of [(i + k) % n, (i - k + n) % n]) {
+        if (nearest - grow < (inner[j] as number)) inner[j] = nearest - grow
+        if (far > (outer[j] as number)) outer[j] = far
+      }
     }
   }
-  return { inner, outer }
+  const covers = inner.some((r) => r < 0)
+  return { inner: covers ? inner.fill(0) : inner, outer }
 }
+
+/** For so many cells away the radius within which a point reaches there when it grows, mm; at least `grow`. */
+const limitsFor = remember(
+  64,
+  (a: { readonly n: number; readonly grow: number }) => `${a.n} ${a.grow}`,
+  ({ n, grow }) =>
+    Float64Array.from({ length: n / 2 + 1 }, (_, k) => {
+      const turn = (Math.max(0, k - 1) * full) / n
+      return turn < Math.PI / 2 ? grow / Math.sin(turn) : grow
+    }),
+)
 
 /** The ring of what a solid round about the axis has between two heights; undefined for any other. */
 export function ringOver(s: Solid, over: Span, grow: number): Ring | undefined {

@@ -1,7 +1,8 @@
 import { type Gap, gap } from '../solid/gap.ts'
 import type { Solid } from '../solid/solid.ts'
 import { swept } from '../solid/sweep.ts'
-import { type ClearanceMap, type MapOptions, nobody } from './clearance-map.ts'
+import type { ClearanceMap, MapOptions } from './clearance-map.ts'
+import { nobody } from './layer.ts'
 
 /** A pair that some cell could not prove clear, with its exact gap. */
 export interface TightPlace {

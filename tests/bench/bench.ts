@@ -42,10 +42,11 @@ console.log(
 )
 console.log(`Largest demo: ${largest.name}`)
 
-const changed = variants(largest.project, 140)
+const changed = variants(largest.project, 300)
 row(
   'all findings after one changed number (a different one each time)',
-  timed(100, 40, (i) => void answer(changed[i] as Project, presets)),
+  // Every number that stands for a dimension changes once before, and twice while it is timed.
+  timed(200, 100, (i) => void answer(changed[i] as Project, presets)),
   'target ≤ 5 ms',
 )
 
