@@ -1,5 +1,5 @@
 import { type Arc, along, crossings, type Edge, pointAt, type Segment } from './edge.ts'
-import { distance, type Point, point } from './point.ts'
+import { distance, norm, type Point, point } from './point.ts'
 
 /** The shortest way between two edges: its length and its two ends. */
 export interface Link {
@@ -34,7 +34,8 @@ export function between(e: Edge, f: Edge): Link {
 
 /** The same for edges that are known not to cross. */
 export function betweenApart(e: Edge, f: Edge): Link {
-  if (e.kind === 'segment' && f.kind === 'segment') return apart(e, f)
+  if (e.kind === 'segment') return f.kind === 'segment' ? apart(e, f) : segmentArc(e, f)
+  if (f.kind === 'segment') return flip(segmentArc(f, e))
   let best = link(e.a, nearest(f, e.a))
   const consider = (l: Link) => {
     best = nearer(best, l)
@@ -42,9 +43,7 @@ export function betweenApart(e: Edge, f: Edge): Link {
   consider(link(e.b, nearest(f, e.b)))
   consider(flip(link(f.a, nearest(e, f.a))))
   consider(flip(link(f.b, nearest(e, f.b))))
-  if (e.kind === 'arc' && f.kind === 'arc') for (const l of arcArc(e, f)) consider(l)
-  if (e.kind === 'segment' && f.kind === 'arc') consider(segmentArc(e, f))
-  if (e.kind === 'arc' && f.kind === 'segment') consider(flip(segmentArc(f, e)))
+  for (const l of arcArc(e, f)) consider(l)
   return best
 }
 
@@ -71,10 +70,29 @@ function away(s: Segment, t: number, p: Point): number {
   return x * x + y * y
 }
 
-/** Beyond the ends, the only other local minimum is at the foot of the perpendicular from the arc's centre. */
+/**
+ * A straight piece and an arc that do not cross are nearest at an end of one of them, or at the foot of the perpendicular
+ * from the arc's centre. An end of the straight piece whose direction the arc does not reach is nearest to an end of the
+ * arc, which is asked for anyway.
+ */
 function segmentArc(s: Segment, a: Arc): Link {
-  const foot = nearest(s, a.c)
-  return link(foot, nearest(a, foot))
+  const first = foot(s, a.a)
+  const second = foot(s, a.b)
+  const [u, v] = [away(s, first, a.a), away(s, second, a.b)]
+  let d = Math.sqrt(Math.min(u, v))
+  let t = u <= v ? first : second
+  let onto = u <= v ? a.a : a.b
+  for (const w of [0, 1, foot(s, a.c)]) {
+    const [x, y] = [s.a.x + w * (s.b.x - s.a.x) - a.c.x, s.a.y + w * (s.b.y - s.a.y) - a.c.y]
+    const beside = Math.abs(norm(x, y) - a.r)
+    if (beside >= d) continue
+    const turn = along(a, Math.atan2(y, x))
+    if (turn === undefined) continue
+    d = beside
+    t = w
+    onto = pointAt(a, turn)
+  }
+  return { d, p: pointAt(s, t), q: onto }
 }
 
 /** Beyond the ends, the minima lie on the line through both centres. */
