@@ -51,11 +51,15 @@ interface Drawn {
   readonly z1: number
 }
 
-function sectionKey({ op, stage, solid }: PlanItem): number | undefined {
-  const outline = outlineKey(solid)
-  return outline === undefined ? undefined : numberOf(`${op}${stage ?? 1}${outline}`)
+function sectionKey(item: PlanItem): number | undefined {
+  const known = keys.get(item)
+  if (known !== undefined || !runsAlong(item.solid)) return known
+  const found = numberOf(`${item.op}${item.stage ?? 1}${outlineKey(item.solid)}`)
+  keys.set(item, found)
+  return found
 }
 
+const keys = new WeakMap<PlanItem, number>()
 let last = 0
 /** Many stretches are asked for by the same few texts: their numbers make shorter keys. */
 const numberOf = remember(2000, String, () => ++last)
@@ -163,8 +167,15 @@ export const runsAlong = (s: PlanSolid): boolean => s.shape !== 'plate' && s.sha
  * The cross-section of a plan solid (a taper's at its wider end); undefined for what runs across the axis. The same
  * object wherever along the axis it lies, so that what was found out about it stays known.
  */
-export const sectionOf = (s: PlanSolid): Region | undefined => (runsAlong(s) ? kept(s) : undefined)
+export function sectionOf(s: PlanSolid): Region | undefined {
+  const known = sections.get(s)
+  if (known || !runsAlong(s)) return known
+  const found = kept(s)
+  sections.set(s, found)
+  return found
+}
 
+const sections = new WeakMap<PlanSolid, Region>()
 const kept = remember(1000, (s: PlanSolid) => outlineKey(s) as string, drawnSection)
 
 function drawnSection(s: PlanSolid): Region {

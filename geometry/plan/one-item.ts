@@ -2,7 +2,7 @@ import { oneOf } from '../one-of.ts'
 import type { PlanItem } from './plan.ts'
 
 /** Of all equal items of a plan always the same object. */
-const oneItem = oneOf<PlanItem>((x) => x.id)
+export const oneItem = oneOf<PlanItem>((x) => x.id)
 
 let last = 0
 const numbers = new WeakMap<PlanItem, number>()

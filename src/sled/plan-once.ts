@@ -1,4 +1,5 @@
 import { equal } from '../../geometry/equal.ts'
+import { oneItem } from '../../geometry/plan/one-item.ts'
 import type { Body } from '../body/body.ts'
 import { oneBody } from '../body/one-body.ts'
 import type { Sled } from '../resolve/assembly.ts'
@@ -38,6 +39,8 @@ function aroundOf({ parts, wires, thresholds, insertions, intrusions }: Around):
 }
 
 function planned(around: Around, sled: Sled): Planned {
-  const plan = planSled(around, sled)
-  return { ...plan, outside: [...sledBodies(sled, plan.plan), ...plan.hardware].map(oneBody) }
+  const { plan: made, hardware, faults } = planSled(around, sled)
+  // What is found out about items, their cross-sections and the outside holds for other plans too.
+  const plan = { ...made, bodies: made.bodies.map((b) => ({ ...b, items: b.items.map(oneItem) })) }
+  return { plan, hardware, faults, outside: [...sledBodies(sled, plan), ...hardware].map(oneBody) }
 }
