@@ -9,6 +9,8 @@ export interface Fix {
   readonly path: string
   /** Left out where no one change does it: a reading to take, a part to choose. */
   readonly value?: FixValue
+  /** What else is then worse than it was, where that was tried; told in `text`, too. */
+  readonly spoils?: { readonly status: Status; readonly text: string }
 }
 
 export interface Where {

@@ -3,7 +3,8 @@ import type { Fix, Where } from './finding.ts'
 import { alongFixes } from './fix-along.ts'
 import { moveFix } from './fix-move.ts'
 import { narrower } from './fix-outside.ts'
-import { downTo, upTo } from './fix-value.ts'
+import { smaller } from './fix-size.ts'
+import { upTo } from './fix-value.ts'
 import type { Tightest } from './group.ts'
 import { holds } from './verdict.ts'
 import { measureNext, mm } from './words.ts'
@@ -78,10 +79,5 @@ function partFixes(world: World, t: Tightest, of: string): Fix[] {
   const sled = world.assembly.sleds.find((s) => s.id === part.sled)
   const { a, b, way } = t.pair
   const moves = sled ? moveFix(world, sled, part, [{ a, b, limit: t.limit, ...(way ? { way } : {}) }]) : []
-  const d = downTo(2 * (part.extent.halfU.nominal + t.margins.worst))
-  const onAxis = part.extent.round && part.across.x.nominal === 0 && part.across.y.nominal === 0
-  if (!onAxis || d <= 0) return moves
-  const text = `The largest that fits here is ${mm(d)} mm in diameter.`
-  const path = `${part.id}/body/diameter`
-  return [...moves, part.input.body ? { text, path, value: d } : { text, path: `${part.id}/preset` }]
+  return [...moves, ...smaller(part, -t.margins.worst)]
 }
