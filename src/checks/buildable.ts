@@ -18,14 +18,14 @@ function faults(world: World, sled: Sled): Finding[] {
   const own = all.filter(
     ({ problem: p }, i) => all.findIndex((o) => o.problem.path === p.path && o.problem.got === p.got) === i,
   )
-  return own.map(({ problem, lack }, i) =>
+  return own.map(({ problem, lack, isCount }, i) =>
     finding({
       id: `buildable:${sled.id}:${i}`,
       check: 'buildable',
       title: `${sled.name} cannot be built: ${placeWords(world.assembly.project, problem.path)}`,
       value: -lack,
       limit: 0,
-      unit: /^"?[-\d.]+°/.test(problem.got) ? '°' : 'mm',
+      unit: isCount ? '' : /^"?[-\d.]+°/.test(problem.got) ? '°' : 'mm',
       margins: { worst: -lack, nominal: -lack, settled: -lack, best: -lack },
       contributions: [],
       at: undefined,
