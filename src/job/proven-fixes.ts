@@ -95,7 +95,8 @@ function prove(job: FixJob, { id }: Finding, first: Fix): Proven | undefined {
     const left = holds ? stillOpen(job, findings, first) : [now]
     const farther = left.flatMap((f) => f.fix.flatMap((other) => fartherThan(fix, other) ?? []))[0]
     if (!farther) return held
-    fix = farther
+    // Said of what is put in: its last size alone, after the first words.
+    fix = isRecord(farther.value) ? { ...farther, text: `${first.text} ${farther.text}` } : farther
   }
   return held
 }
@@ -106,7 +107,9 @@ const isHeld = (f: Finding): boolean => f.margin.worst >= -rounding
 function outcome(job: FixJob, fix: Fix, after: readonly Finding[], id: string): Proven {
   const spoilt = spoiltBy(job.findings, after, id)
   const open = after.filter((f) => f.status !== 'advice' && !isHeld(f)).length
-  return { fix: spoilt ? { ...fix, text: `${fix.text} ${spoilt.text}`, spoils: spoilt } : fix, open }
+  if (!spoilt) return { fix, open }
+  const told = fix.spoils ? { ...spoilt, text: `${fix.spoils.text} ${spoilt.text}` } : spoilt
+  return { fix: { ...fix, text: `${fix.text} ${spoilt.text}`, spoils: told }, open }
 }
 
 /**
@@ -128,7 +131,7 @@ function fartherThan(fix: Fix, next: Fix): Fix | undefined {
   const field =
     isRecord(value) && next.path.startsWith(`${fix.path}/${String(value['id'])}/`) ? next.path.split('/').at(-1) : ''
   return field && typeof next.value === 'number'
-    ? { ...fix, text: `${fix.text} ${next.text}`, value: { ...(value as Fields), [field]: next.value } }
+    ? { ...fix, text: next.text, value: { ...(value as Fields), [field]: next.value } }
     : undefined
 }
 

@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
 import { expect, open, test, typed, verdict } from './page.ts'
-import { field, standing, step } from './table.ts'
+import { standing, step } from './table.ts'
 
 /** What axe has against the page, one line a fault. */
 async function faults(page: Page): Promise<string[]> {
