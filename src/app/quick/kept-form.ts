@@ -21,6 +21,8 @@ export function keepForm(kept: Kept): void {
   }
 }
 
+export const forgetForm = (): void => keepForm({ form: emptyForm, invented: false })
+
 /** What was left here, exactly as typed; `#example`, come to anew or with nothing left, brings the invented numbers. */
 export function openingForm(): Kept {
   const [arrival] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[]

@@ -11,7 +11,7 @@ import { useTheme } from '../theme/theme.ts'
 import { statusWords, VerdictMark } from '../verdict/verdict-mark.tsx'
 import { Answer } from './answer.tsx'
 import { type FieldName, fieldLabels, fieldOf, withFix } from './field-paths.ts'
-import { keepForm, openingForm } from './kept-form.ts'
+import { forgetForm, keepForm, openingForm } from './kept-form.ts'
 import { Opening } from './opening.tsx'
 import { QuickFields } from './quick-fields.tsx'
 import { emptyForm, exampleForm, isEmpty, own, type QuickForm } from './quick-form.ts'
@@ -48,7 +48,7 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
     focusOn(firstField(name))
   }
   return (
-    <CrashScreen what="my numbers" rescue={() => JSON.stringify(form, null, 2)}>
+    <CrashScreen what="my numbers" rescue={() => JSON.stringify(form, null, 2)} forget={forgetForm}>
       <div className="page">
         <header className="masthead">
           <h1>

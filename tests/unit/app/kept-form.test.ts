@@ -55,6 +55,13 @@ describe('the numbers of the quick check', () => {
     },
   )
 
+  it('are gone where the page could not be shown with them', async () => {
+    const page = await loaded('navigate')
+    page.keepForm({ form: halfway, invented: false })
+    page.forgetForm()
+    expect((await loaded('reload')).openingForm().form).toEqual(emptyForm)
+  })
+
   it('last as long as the page where the browser keeps nothing', async () => {
     vi.stubGlobal('sessionStorage', undefined)
     const page = await loaded('navigate')
