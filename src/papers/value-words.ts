@@ -16,10 +16,10 @@ export function isOne(value: unknown): boolean {
 
 /** A value of a project as a person reads it: `29.3 ±0.1`, "3 readings: 31.02, 30.98, 31"; a choice as its field says it. */
 export function valueWords(project: Project, value: unknown, path = ''): string {
-  if (value === undefined || value === null) return choicesAt(path) ? 'as usual' : 'not typed'
+  if (value === undefined || value === null) return choicesAt(path)?.usual ?? 'not typed'
   if (typeof value === 'number') return numberWords(value)
   if (typeof value === 'boolean') return value ? 'yes' : 'no'
-  if (typeof value === 'string') return choicesAt(path)?.[value] ?? named(project, value, path)
+  if (typeof value === 'string') return choicesAt(path)?.words[value] ?? named(project, value, path)
   if (Array.isArray(value)) return listWords(project, value)
   if (!isRecord(value)) return ''
   if ('readings' in value) return readingsWords(project, value['readings'])

@@ -74,10 +74,22 @@ export const choices = {
 export const choicesOf = (field: keyof typeof choices): { readonly value: string; readonly label: string }[] =>
   Object.entries(choices[field]).map(([value, label]) => ({ value, label }))
 
-/** What the field at this path offers; undefined where it offers nothing to choose. */
-export function choicesAt(path: string): Words | undefined {
+/** What holds where nothing was chosen and it is always the same. */
+const usual: Readonly<Record<string, string>> = {
+  'sleds/construction': 'full cage',
+  'sleds/outside': 'straight',
+  'nests/style': 'pocket',
+  'keys/kind': 'key',
+  'splits/joint': 'pins',
+  'rings/face': 'rear end',
+  'seats/face': 'blade face',
+}
+
+/** What the field at this path offers, and what it is called where nothing was chosen; undefined where it offers nothing. */
+export function choicesAt(path: string): { readonly words: Words; readonly usual: string } | undefined {
   const [list, , inner, ...rest] = path.split('/')
   const field = path.split('/').at(-1)
-  const of = list === 'sleds' && rest.length > 0 ? inner : list
-  return (choices as Readonly<Record<string, Words>>)[`${of}/${field}`] ?? (field === 'face' ? ends : undefined)
+  const key = `${list === 'sleds' && rest.length > 0 ? inner : list}/${field}`
+  const words = (choices as Readonly<Record<string, Words>>)[key] ?? (field === 'face' ? ends : undefined)
+  return words && { words, usual: usual[key] ?? 'as usual' }
 }

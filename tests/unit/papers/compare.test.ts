@@ -56,7 +56,7 @@ describe('what two jobs have differently', () => {
     const told = (path: string, value: unknown) =>
       differencesOf(landing, changed(path, value), (id) => (id === 'speaker-24' ? '24 mm speaker' : undefined))
     expect(told('sleds/main/construction', 'open-cradle')).toMatchObject([
-      { what: 'construction of the sled', after: 'open cradle' },
+      { what: 'construction of the sled', before: 'full cage', after: 'open cradle' },
     ])
     expect(told('sleds/main/nests/parts/cell/fit', 'snug')).toMatchObject([{ before: 'as usual', after: 'snug fit' }])
     expect(told('parts/speaker/on', 'sections/body')).toMatchObject([
