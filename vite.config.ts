@@ -38,6 +38,8 @@ const commandLine: UserConfig = {
 function offline() {
   return VitePWA({
     registerType: 'prompt',
+    // The page does that itself, in a tenth of the code.
+    injectRegister: false,
     includeAssets: ['icon.svg'],
     manifest: {
       name: 'Sledwright',

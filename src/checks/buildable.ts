@@ -1,6 +1,7 @@
 import { placeWords } from '../project/place-words.ts'
 import type { Sled } from '../resolve/assembly.ts'
-import { type Finding, finding } from './finding.ts'
+import { type Finding, type Fix, finding } from './finding.ts'
+import { roomier } from './fix-outside.ts'
 import type { Check, World } from './world.ts'
 
 /** Whether the sled can be built as asked: a nest larger than the body, an arm thinner than a bead, a mouth that closes. */
@@ -17,14 +18,14 @@ function faults(world: World, sled: Sled): Finding[] {
   const own = all.filter(
     ({ problem: p }, i) => all.findIndex((o) => o.problem.path === p.path && o.problem.got === p.got) === i,
   )
-  return own.map(({ problem, lack }, i) =>
+  return own.map(({ problem, lack, isCount }, i) =>
     finding({
       id: `buildable:${sled.id}:${i}`,
       check: 'buildable',
       title: `${sled.name} cannot be built: ${placeWords(world.assembly.project, problem.path)}`,
       value: -lack,
       limit: 0,
-      unit: /^"?[-\d.]+°/.test(problem.got) ? '°' : 'mm',
+      unit: isCount ? '' : /^"?[-\d.]+°/.test(problem.got) ? '°' : 'mm',
       margins: { worst: -lack, nominal: -lack, settled: -lack, best: -lack },
       contributions: [],
       at: undefined,
@@ -32,7 +33,13 @@ function faults(world: World, sled: Sled): Finding[] {
       state: 'every state',
       why: `Got ${problem.got.replaceAll('"', '')}; allowed is ${problem.limit}.`,
       source: 'the sled’s own geometry',
-      fix: [{ text: problem.hint, path: problem.path }],
+      fix: [...nestFixes(world, sled, problem.path, lack), { text: problem.hint, path: problem.path }],
     }),
   )
+}
+
+/** A nest too large for the sled around it: what that, or the part in it, would have to be. */
+function nestFixes(world: World, sled: Sled, path: string, lack: number): Fix[] {
+  const part = world.assembly.parts.find((p) => path === `sleds/${sled.id}/nests/${p.id}/gap`)
+  return part ? roomier(sled, part, lack) : []
 }

@@ -9,6 +9,8 @@ export interface Fix {
   readonly path: string
   /** Left out where no one change does it: a reading to take, a part to choose. */
   readonly value?: FixValue
+  /** What else is then worse than it was, where that was tried; told in `text`, too. */
+  readonly spoils?: { readonly status: Status; readonly text: string }
 }
 
 export interface Where {
@@ -25,7 +27,8 @@ export interface Finding {
   /** The nominal value that is judged, and the limit it is judged against. */
   readonly value: number
   readonly limit: number
-  readonly unit: 'mm' | '°' | '%'
+  /** Nothing where it is a count. */
+  readonly unit: 'mm' | '°' | '%' | ''
   readonly margin: { readonly worst: number; readonly nominal: number; readonly best: number }
   /** The margin with the unknowns at their best and the variations at their worst. */
   readonly settled: number

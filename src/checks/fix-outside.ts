@@ -1,6 +1,7 @@
 import { turnBetween } from '../../geometry/region/point.ts'
-import type { Sled, SledPiece } from '../resolve/assembly.ts'
+import type { Part, Sled, SledPiece } from '../resolve/assembly.ts'
 import type { Fix, Where } from './finding.ts'
+import { smaller } from './fix-size.ts'
 import { downTo, upTo } from './fix-value.ts'
 import { mm } from './words.ts'
 
@@ -19,10 +20,24 @@ export function narrower(sled: Sled, at: Where, lack: number): Fix[] {
   return edge ? told(edge, downTo(edge.typed(edge.radius - lack))) : []
 }
 
-/** The body or ring there made as wide as this radius, so that it holds what is in it. */
+/**
+ * The body or ring there made as wide as this radius, so that it holds what is in it. One whose width is not typed is
+ * as wide already as its way in allows.
+ */
 export function wider(sled: Sled, z: number, radius: number): Fix[] {
-  const edge = roundAt(sled, z)
+  const edge = pieceAt(sled, z)?.how === 'default' ? undefined : roundAt(sled, z)
   return edge ? told(edge, upTo(edge.typed(radius))) : []
+}
+
+/**
+ * A nest with more wall beside it: the sled there wider by what lacks on its radius, or the part in it smaller. Only
+ * what can be tried: whether it is this that lacks, the numbers do not say.
+ */
+export function roomier(sled: Sled, part: Part, lack: number): Fix[] {
+  const z = (part.ends.rear.nominal + part.ends.blade.nominal) / 2
+  const edge = roundAt(sled, z)
+  const fixes = [...(edge ? wider(sled, z, edge.radius + lack) : []), ...smaller(part, lack)]
+  return fixes.filter((f) => f.value !== undefined)
 }
 
 /** No sled is built narrower than this, mm. */

@@ -1,9 +1,12 @@
+import type { Body } from '../body/body.ts'
 import { placeWords } from '../project/place-words.ts'
+import type { Sled } from '../resolve/assembly.ts'
 import type { Fix, Where } from './finding.ts'
 import { alongFixes } from './fix-along.ts'
 import { moveFix } from './fix-move.ts'
 import { narrower } from './fix-outside.ts'
-import { downTo, upTo } from './fix-value.ts'
+import { smaller } from './fix-size.ts'
+import { upTo } from './fix-value.ts'
 import type { Tightest } from './group.ts'
 import { holds } from './verdict.ts'
 import { measureNext, mm } from './words.ts'
@@ -50,7 +53,9 @@ export function windowFix(world: World, sledId: string, of: string, name: string
   const own = sled?.input.windows?.find((w) => w.for === of)
   if (!own) {
     const id = of.split('/')[1] ?? 'window'
-    return [{ text: `Cut a window for ${name} into the sled.`, path: list, value: { id, for: of } }]
+    const deep = sled && deepCut(sled, t)
+    const text = `Cut a window for ${name} into the sled.${deep ? ` ${deep.text}` : ''}`
+    return [{ text, path: list, value: { id, for: of }, ...(deep && { spoils: deep }) }]
   }
   const item = world.plans
     .get(sledId)
@@ -60,6 +65,21 @@ export function windowFix(world: World, sledId: string, of: string, name: string
   if (!gap) return []
   const value = upTo(gap.value - t.margins.worst)
   return [{ text: `Widen its window: a gap of ${mm(value)} mm around it.`, path: `${list}/${own.id}/gap`, value }]
+}
+
+/** No check weighs how strong what is left of a sled is: a window that goes far in is left to the eye, and says so. */
+function deepCut(sled: Sled, { pair, at }: Tightest): Fix['spoils'] {
+  const tip = tipOf(pair.b)
+  const radius = Math.max(...sled.pieces.filter((p) => at.z >= p.z0 && at.z <= p.z1).map((p) => p.radius))
+  if (tip === undefined || !(tip < radius / 2)) return undefined
+  const text = `It goes in to radius ${mm(Math.max(0, tip))} mm or deeper, more than half way to the axis: look at what is left of the sled there.`
+  return { status: 'advice', text }
+}
+
+/** How near the axis something in the wall comes. */
+function tipOf({ shape }: Body): number | undefined {
+  if (shape.kind === 'pin' || shape.kind === 'sector') return shape.rIn.nominal
+  return shape.kind === 'box' ? Math.hypot(shape.x.nominal, shape.y.nominal) - shape.halfHeight.nominal : undefined
 }
 
 /** What sticks in, ending farther out. */
@@ -78,10 +98,5 @@ function partFixes(world: World, t: Tightest, of: string): Fix[] {
   const sled = world.assembly.sleds.find((s) => s.id === part.sled)
   const { a, b, way } = t.pair
   const moves = sled ? moveFix(world, sled, part, [{ a, b, limit: t.limit, ...(way ? { way } : {}) }]) : []
-  const d = downTo(2 * (part.extent.halfU.nominal + t.margins.worst))
-  const onAxis = part.extent.round && part.across.x.nominal === 0 && part.across.y.nominal === 0
-  if (!onAxis || d <= 0) return moves
-  const text = `The largest that fits here is ${mm(d)} mm in diameter.`
-  const path = `${part.id}/body/diameter`
-  return [...moves, part.input.body ? { text, path, value: d } : { text, path: `${part.id}/preset` }]
+  return [...moves, ...smaller(part, -t.margins.worst)]
 }

@@ -5,6 +5,7 @@ import type { Part, Sled } from '../resolve/assembly.ts'
 import { type Finding, type Fix, finding } from './finding.ts'
 import { moveFix } from './fix-move.ts'
 import { wider } from './fix-outside.ts'
+import { smaller } from './fix-size.ts'
 import { heightFix } from './fix-value.ts'
 import { reading } from './fixes.ts'
 import { type Demand, type Tightest, tightest } from './group.ts'
@@ -80,7 +81,12 @@ function inside(world: World, sled: Sled): Finding[] {
         why: `Farthest corner of ${t.pair.a.name} lies ${insideText(t.nominal.hi)} as measured, ${insideText(t.margins.worst)} at the worst. The smallest sled on the axis that holds it is ${mm(need)} mm in diameter.`,
         fix: holds(t.margins)
           ? []
-          : [...moveFix(world, sled, part, demands), ...holding(sled, part, t.at.z, need / 2), ...reading(world, t)],
+          : [
+              ...moveFix(world, sled, part, demands),
+              ...holding(sled, part, t.at.z, need / 2),
+              ...smaller(part, -t.margins.worst),
+              ...reading(world, t),
+            ],
       }),
     ]
   })

@@ -2,6 +2,7 @@ import { marginsOf } from '../quantity/margins.ts'
 import { exact } from '../quantity/quantity.ts'
 import type { Sled } from '../resolve/assembly.ts'
 import { type Finding, finding } from './finding.ts'
+import { roomier } from './fix-outside.ts'
 import { thinnestWall } from './walls.ts'
 import { mm } from './words.ts'
 import type { Check, World } from './world.ts'
@@ -21,6 +22,9 @@ function judged(world: World, sled: Sled): Finding[] {
   if (!thinnest) return []
   const limit = sled.print.leastWall
   // Judged as drawn: the process's least wall is itself a drawn thickness, its print error included.
+  // Beside the nest of one part, that part or the sled around it may make room.
+  const [of, other] = thinnest.parts
+  const nested = other === undefined ? world.assembly.parts.find((p) => p.id === of) : undefined
   const margin = exact(thinnest.thickness - limit)
   return [
     finding({
@@ -45,6 +49,7 @@ function judged(world: World, sled: Sled): Finding[] {
         thinnest.thickness >= limit
           ? []
           : [
+              ...(nested ? roomier(sled, nested, limit - thinnest.thickness) : []),
               {
                 text: `Leave ${mm(limit - thinnest.thickness)} mm more there: move them apart, or let the sled be wider or the nest smaller.`,
                 path: thinnest.path,

@@ -4,10 +4,11 @@ import { farAway } from '../job/report.ts'
 
 /**
  * What is left over a limit: hundredths, and thousandths where hundredths would say nothing. Something that is
- * lacking never reads as zero.
+ * lacking never reads as zero. A count has no unit.
  */
 export function left(n: number, unit = 'mm'): string {
   if (Math.abs(n) >= farAway) return n > 0 ? '∞' : '−∞'
+  if (unit === '') return plain(n, 0)
   const size = Math.abs(n)
   const small = size > 1e-9 && size < 0.01
   const text = small && n < 0 ? Math.max(size, 0.001).toFixed(3) : size.toFixed(small ? 3 : 2)

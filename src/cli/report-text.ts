@@ -63,7 +63,9 @@ export function summaryText(report: Report, options: Omit<ReportTextOptions, 'fu
 function unbuildable({ findings }: Report, width: number): string[] {
   return findings
     .filter((f) => f.check === 'buildable' && f.status === 'clash')
-    .flatMap((f) => f.fix.flatMap((x) => hanging(`  ${x.path}: `, `${f.why} ${x.text}`, width)))
+    .flatMap((f) =>
+      f.fix.filter((x) => x.path !== '').flatMap((x) => hanging(`  ${x.path}: `, `${f.why} ${x.text}`, width)),
+    )
 }
 
 function verdictLines(report: Report, { width, colour }: Omit<ReportTextOptions, 'full' | 'named'>): string[] {
@@ -85,7 +87,7 @@ function verdictText(report: Report): string {
 }
 
 function leftText({ margin: { worst, nominal, best }, unit, status }: ReportTightest): string {
-  const amount = (n: number) => `${left(Math.abs(n))} ${unit}`
+  const amount = (n: number) => `${left(Math.abs(n), unit && 'mm')} ${unit}`.trim()
   if (status === 'clash' || worst < 0) {
     if (best - worst < 0.005) return `${amount(worst)} too little`
     const lacking = `${amount(worst)} too little at the worst`

@@ -3,6 +3,7 @@ import type { Outcome } from '../problem/problem.ts'
 import { applyFix } from '../project/apply-fix.ts'
 import type { Project } from '../project/schema/project.ts'
 import type { Answer } from './answer.ts'
+import { spoiltBy } from './spoilt-by.ts'
 
 /** A number that is offered may be off by its rounding, mm. */
 const rounding = 1e-6
@@ -22,17 +23,49 @@ export function provenFixes(job: FixJob): ReadonlyMap<string, readonly Fix[]> {
 
 /** The same for one finding, where something else may have to be done in between. */
 export function provenFor(job: FixJob, finding: Finding): readonly Fix[] {
-  const tried = finding.fix.flatMap((fix): Proven[] => {
-    if (fix.value === undefined) return [{ fix, spoils: false }]
-    const proven = prove(job, finding, fix)
-    return proven ? [proven] : []
-  })
-  return tried.sort((a, b) => Number(a.spoils) - Number(b.spoils)).map((t) => t.fix)
+  const tried = finding.fix.filter((fix) => fix.value !== undefined)
+  const proven = tried.flatMap((fix) => best(job, finding, fix) ?? [])
+  const told = finding.fix.filter((fix) => fix.value === undefined)
+  const [clean, spoiling] = [proven.filter((p) => !spoils(p)), proven.filter(spoils)]
+  const noWay = clean.length === 0 && (spoiling.length > 0 || (tried.length > 0 && told.length === 0))
+  return [...sorted(clean), ...told, ...(noWay ? [none(spoiling.length > 0)] : []), ...sorted(spoiling)]
 }
 
 interface Proven {
   readonly fix: Fix
-  readonly spoils: boolean
+  /** How many findings are open then. */
+  readonly open: number
+}
+
+const spoils = (p: Proven): boolean => p.fix.spoils?.status === 'clash'
+
+const sorted = (proven: readonly Proven[]): Fix[] => proven.toSorted(byOutcome).map((p) => p.fix)
+
+/** What leaves least open comes first, and what makes something else worse after what does not. */
+function byOutcome(a: Proven, b: Proven): number {
+  const worse = ({ fix }: Proven) => ['unsure', 'clash'].indexOf(fix.spoils?.status ?? '')
+  return worse(a) - worse(b) || a.open - b.open
+}
+
+/** Said where no number leads to anything but another clash: no place in the project is to blame for that. */
+const none = (others: boolean): Fix => ({
+  text: `No single number that was tried clears this${others ? ': each leads to another clash' : ''}.`,
+  path: '',
+})
+
+/** The change as it is offered here, or with the number that another open finding wants at the same place, if that leads farther. */
+function best(job: FixJob, finding: Finding, fix: Fix): Proven | undefined {
+  const own = prove(job, finding, fix)
+  if ((own && own.open === 0) || typeof fix.value !== 'number') return own
+  const others = job.findings
+    .filter((f) => f.id !== finding.id)
+    .flatMap((f) => f.fix)
+    .filter((o) => o.path === fix.path && typeof o.value === 'number' && o.value !== fix.value)
+  const values = new Map(others.map((o) => [o.value, o]))
+  return [...values.values()].reduce((held, other) => {
+    const proven = prove(job, finding, other)
+    return proven && (!held || byOutcome(proven, held) < 0) ? proven : held
+  }, own)
 }
 
 export interface FixJob {
@@ -55,19 +88,29 @@ function prove(job: FixJob, { id }: Finding, first: Fix): Proven | undefined {
     const now = findings.find((f) => f.id === id)
     const holds = !now || isHeld(now)
     if (holds) {
-      const proven = withHarm(fix, newClash(job.findings, findings, id))
-      if (held && proven.spoils) return held
+      const proven = outcome(job, fix, findings, id)
+      if (held && byOutcome(proven, held) > 0) return held
       held = proven
     }
     const left = holds ? stillOpen(job, findings, first) : [now]
     const farther = left.flatMap((f) => f.fix.flatMap((other) => fartherThan(fix, other) ?? []))[0]
     if (!farther) return held
-    fix = farther
+    // Said of what is put in: its last size alone, after the first words.
+    fix = isRecord(farther.value) ? { ...farther, text: `${first.text} ${farther.text}` } : farther
   }
   return held
 }
 
 const isHeld = (f: Finding): boolean => f.margin.worst >= -rounding
+
+/** What comes of a change that mends its finding. */
+function outcome(job: FixJob, fix: Fix, after: readonly Finding[], id: string): Proven {
+  const spoilt = spoiltBy(job.findings, after, id)
+  const open = after.filter((f) => f.status !== 'advice' && !isHeld(f)).length
+  if (!spoilt) return { fix, open }
+  const told = fix.spoils ? { ...spoilt, text: `${fix.spoils.text} ${spoilt.text}` } : spoilt
+  return { fix: { ...fix, text: `${fix.text} ${spoilt.text}`, spoils: told }, open }
+}
 
 /**
  * Findings that were open before and are still. What is put in anew, such as a window, is made as large as they need,
@@ -88,23 +131,11 @@ function fartherThan(fix: Fix, next: Fix): Fix | undefined {
   const field =
     isRecord(value) && next.path.startsWith(`${fix.path}/${String(value['id'])}/`) ? next.path.split('/').at(-1) : ''
   return field && typeof next.value === 'number'
-    ? { ...fix, text: `${fix.text} ${next.text}`, value: { ...(value as Fields), [field]: next.value } }
+    ? { ...fix, text: next.text, value: { ...(value as Fields), [field]: next.value } }
     : undefined
 }
 
 const isRecord = (v: unknown): v is Fields => v !== null && typeof v === 'object' && !Array.isArray(v)
-
-/** Something else that would clash then, and did not before. */
-function newClash(before: readonly Finding[], after: readonly Finding[], id: string): Finding | undefined {
-  const was = new Map(before.map((f) => [f.id, f.status]))
-  return after.find((f) => f.id !== id && f.status === 'clash' && was.get(f.id) !== 'clash')
-}
-
-function withHarm(fix: Fix, clash: Finding | undefined): Proven {
-  return clash
-    ? { fix: { ...fix, text: `${fix.text} But then it clashes elsewhere: ${clash.title}.` }, spoils: true }
-    : { fix, spoils: false }
-}
 
 /** The findings with their fixes as proven. */
 export const withProven = <F extends Finding>(

@@ -44,14 +44,14 @@ export interface Found {
 }
 
 /** Two jobs, or one as it was and as it is: what differs, and what came of it. */
-export function compare(before: Found, after: Found): Comparison {
+export function compare(before: Found, after: Found, presetName: PresetName): Comparison {
   const was = new Map(before.findings.map((f) => [f.id, f]))
   const is = new Set(after.findings.map((f) => f.id))
   const changed = after.findings.flatMap((f) => changeOf(was.get(f.id), f))
   const gone = before.findings.filter((f) => !is.has(f.id)).flatMap((f) => changeOf(f, undefined))
   return {
     verdicts: { before: before.verdict, after: after.verdict },
-    differences: differencesOf(before.project, after.project),
+    differences: differencesOf(before.project, after.project, presetName),
     findings: [...changed, ...gone],
     same: after.findings.length - changed.length,
   }
@@ -71,8 +71,12 @@ function changeOf(before: Finding | undefined, after: Finding | undefined): Find
 const standing = (f: Finding | undefined): Standing | undefined => f && { status: f.status, worst: f.margin.worst }
 
 /** Everything in which two projects differ, in the order of the project; what reads the same is told once: job and hilt often share a name. */
-export function differencesOf(before: Project, after: Project): readonly Difference[] {
-  const all = walk({ before, after }, before, after, [], '')
+export function differencesOf(
+  before: Project,
+  after: Project,
+  presetName: PresetName = () => undefined,
+): readonly Difference[] {
+  const all = walk({ before, after, presetName }, before, after, [], '')
   const read = new Set<string>()
   return all.filter((d) => {
     const text = [d.what, d.before, d.after].join('\n')
@@ -80,10 +84,17 @@ export function differencesOf(before: Project, after: Project): readonly Differe
   })
 }
 
+/** What a preset is called; undefined where nobody knows it, or the presets are not at hand. */
+type PresetName = (id: string) => string | undefined
+
 interface Two {
   readonly before: Project
   readonly after: Project
+  readonly presetName: PresetName
 }
+
+/** Fields that name a preset. */
+const ofPresets = new Set(['preset', 'process', 'material'])
 
 function walk(two: Two, a: unknown, b: unknown, path: readonly string[], list: string): Difference[] {
   if (a === b || JSON.stringify(a) === JSON.stringify(b)) return []
@@ -95,9 +106,10 @@ function walk(two: Two, a: unknown, b: unknown, path: readonly string[], list: s
   }
   const whole = path.join('/')
   const named = b === undefined ? two.before : two.after
-  return [
-    { path: whole, what: placeWords(named, whole), before: valueWords(two.before, a), after: valueWords(two.after, b) },
-  ]
+  const words = (project: Project, value: unknown) =>
+    (typeof value === 'string' && ofPresets.has(path.at(-1) ?? '') ? two.presetName(value) : undefined) ??
+    valueWords(project, value, whole)
+  return [{ path: whole, what: placeWords(named, whole), before: words(two.before, a), after: words(two.after, b) }]
 }
 
 const isList = (v: unknown): v is readonly Readonly<Record<string, unknown>>[] =>

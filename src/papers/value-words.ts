@@ -1,5 +1,6 @@
+import { choicesAt } from '../project/choice-words.ts'
 import { placeWords } from '../project/place-words.ts'
-import type { Project } from '../project/schema/project.ts'
+import type { ListName, Project } from '../project/schema/project.ts'
 
 type Fields = Readonly<Record<string, unknown>>
 
@@ -13,12 +14,12 @@ export function isOne(value: unknown): boolean {
   )
 }
 
-/** A value of a project as a person reads it: `29.3 ±0.1`, "3 readings: 31.02, 30.98, 31". */
-export function valueWords(project: Project, value: unknown): string {
-  if (value === undefined || value === null) return 'not typed'
+/** A value of a project as a person reads it: `29.3 ±0.1`, "3 readings: 31.02, 30.98, 31"; a choice as its field says it. */
+export function valueWords(project: Project, value: unknown, path = ''): string {
+  if (value === undefined || value === null) return choicesAt(path)?.usual ?? 'not typed'
   if (typeof value === 'number') return numberWords(value)
   if (typeof value === 'boolean') return value ? 'yes' : 'no'
-  if (typeof value === 'string') return named(project, value)
+  if (typeof value === 'string') return choicesAt(path)?.words[value] ?? named(project, value, path)
   if (Array.isArray(value)) return listWords(project, value)
   if (!isRecord(value)) return ''
   if ('readings' in value) return readingsWords(project, value['readings'])
@@ -35,9 +36,20 @@ function listWords(project: Project, list: readonly unknown[]): string {
   return list.length > 4 ? `${list.length} values` : list.map((v) => valueWords(project, v)).join(', ')
 }
 
+/** Fields that name a record by its id alone, by their list: where those records are. */
+const ids: Readonly<Record<string, ListName>> = {
+  'wires/sled': 'sleds',
+  'sections/hilt': 'hilts',
+  'joints/rear': 'sections',
+  'joints/blade': 'sections',
+}
+
 /** A reference by the name of what it means; any other text as it stands. */
-function named(project: Project, text: string): string {
-  return /^[a-z]+\/[\w-]+(\/[\w-]+)?$/.test(text) ? placeWords(project, text) : text
+function named(project: Project, text: string, path: string): string {
+  const [list, , field] = path.split('/')
+  const of = ids[`${list}/${field}`]
+  if (of) return placeWords(project, `${of}/${text}`)
+  return /^[a-z]+(\/[\w-]+)+$/.test(text) && (text.split('/')[0] ?? '') in project ? placeWords(project, text) : text
 }
 
 function readingsWords(project: Project, readings: unknown): string {

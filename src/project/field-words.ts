@@ -24,6 +24,7 @@ const common: Readonly<Record<string, string>> = {
   'eccentricity/theta': 'direction of the offset',
   'clamp/open': 'open bore',
   'clamp/closed': 'closed bore',
+  on: 'section',
   openIn: 'states open',
   wiresCross: 'wires through',
   half: 'half angle',
@@ -45,6 +46,7 @@ const common: Readonly<Record<string, string>> = {
 const special: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   screws: { tip: 'radius of the tip', at: 'place' },
   features: { tip: 'radius of the inner end' },
+  parts: { on: 'carrier' },
   sleeves: { inside: 'inner diameter', outside: 'outer diameter' },
   sections: { bore: 'bore', outside: 'outside' },
   wires: { from: 'start', to: 'end', diameter: 'outside diameter' },

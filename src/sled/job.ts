@@ -16,10 +16,11 @@ export interface SledJob {
   readonly faults: SledFault[]
 }
 
-/** What cannot be built as asked, and by how much, mm or degrees. */
+/** What cannot be built as asked, and by how much, mm or degrees; or how many there are too few or too many. */
 export interface SledFault {
   readonly problem: Problem
   readonly lack: number
+  readonly isCount: boolean
 }
 
 /** What a nest sees besides: its part, and what the person typed for it. */
@@ -41,11 +42,19 @@ export function nestJob(job: SledJob, part: Part): NestJob {
 }
 
 /** A dimension nothing can be built from: the parameter, the value got, and the nearest that works; `lack` is how far it is off. */
-export function cannot(job: SledJob, path: string, got: string, limit: string, hint: string, lack: number): void {
+export function cannot(
+  job: SledJob,
+  path: string,
+  got: string,
+  limit: string,
+  hint: string,
+  lack: number,
+  isCount = false,
+): void {
   const found = problem('does-not-fit', path, inHundredths(got), inHundredths(limit), inHundredths(hint))
   // Two pieces of one sled that ask the same say it once.
   if (job.faults.some(({ problem: o }) => o.path === path && o.got === found.got && o.limit === found.limit)) return
-  job.faults.push({ problem: found, lack: Math.abs(lack) })
+  job.faults.push({ problem: found, lack: Math.abs(lack), isCount })
 }
 
 /** Nobody measures finer: 82.9, not what a sum of such numbers is to a computer. */

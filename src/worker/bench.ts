@@ -106,8 +106,9 @@ export class Bench {
   }
 
   /** The whole job that these few numbers already are, to go on with. */
-  grow(input: QuickInput, layout: Layout): Project {
-    return quickProject(input, layout)
+  async grow(input: QuickInput, layout: Layout): Promise<Project> {
+    const { quickName } = await import('../job/quick-name.ts')
+    return { ...quickProject(input, layout), job: [{ id: 'job', name: quickName(input, this.#presets) }] }
   }
 
   #answer(input: QuickInput): Outcome<QuickAnswer> {

@@ -214,7 +214,9 @@ export class JobBench {
     if (!was.ok) return was
     const is = await this.#answer(soFar(after).project)
     if (!is.ok) return is
-    return good(compare({ ...was.value, project: before }, { ...is.value, project: after }))
+    const presets = await this.#fetched.presets()
+    const called = (id: string) => presets.byId(id)?.name
+    return good(compare({ ...was.value, project: before }, { ...is.value, project: after }, called))
   }
 
   /** A project from the text of a file. */

@@ -76,8 +76,11 @@ test('the quick check goes on as a full job with the same verdict, and is still 
   await page.getByRole('link', { name: 'Go on as a full job' }).click()
   await expect(page).toHaveURL(/#job\//)
   await expect(page.locator('.standing')).toContainText('clear')
+  await expect(name(page)).toHaveValue('18650 cell, flat top, in a 33.2 mm bore')
   await page.goBack()
   await expect(page.getByRole('textbox', { name: 'Bore ⌀' })).toHaveValue('33.2')
+  await page.getByRole('link', { name: 'Go on as a full job' }).click()
+  await expect(name(page)).toHaveValue('18650 cell, flat top, in a 33.2 mm bore 2')
 })
 
 test('jobs are listed, renamed, duplicated, deleted and put back', async ({ page }) => {

@@ -84,7 +84,7 @@ function Stood({ standing, unit }: { readonly standing: Standing | undefined; re
     <span className="compare-standing">
       <VerdictMark status={standing.status} size={16} /> {statusWords[standing.status]}{' '}
       <span className="number">
-        {signed(standing.worst)} {unit}
+        {signed(standing.worst, unit)} {unit}
       </span>
     </span>
   )

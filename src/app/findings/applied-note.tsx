@@ -4,7 +4,8 @@ import { capital } from '../sheet/numbers.ts'
 
 /** A fix that was just applied: its words, what it changed, and the job as it was right after. */
 export interface Applied {
-  readonly text: string
+  /** What else is worse since. */
+  readonly spoilt: string | undefined
   readonly changes: readonly Difference[]
   readonly after: Project
 }
@@ -28,7 +29,8 @@ export function AppliedNote({
                 {capital(c.what)}: {c.before} → {c.after}.{' '}
               </span>
             ))}
-            {applied.changes.length > 3 && `And ${applied.changes.length - 3} more.`}
+            {applied.changes.length > 3 && `And ${applied.changes.length - 3} more. `}
+            {applied.spoilt}
           </span>
           <button type="button" className="button button-small" onClick={onUndo}>
             Undo

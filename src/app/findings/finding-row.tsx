@@ -32,7 +32,7 @@ export function FindingRow({ finding, scale, open, onToggle, actions, trying }: 
               {finding.probability !== undefined && ` · ${percent(finding.probability)} likely to hold`}
             </span>
           </span>
-          <span className="finding-margin number">{signed(finding.margin.worst)}</span>
+          <span className="finding-margin number">{signed(finding.margin.worst, finding.unit)}</span>
           <MarginBar finding={finding} scale={scale} />
         </button>
       </h3>
@@ -52,7 +52,8 @@ function Details({ finding, actions, trying }: Pick<FindingRowProps, 'finding' |
       <Row name="Why">{finding.why}</Row>
       <Row name="Left over">
         <span className="number">
-          {signed(margin.worst)} worst, {signed(margin.nominal)} nominal, {signed(margin.best)} best {unit}
+          {signed(margin.worst, unit)} worst, {signed(margin.nominal, unit)} nominal, {signed(margin.best, unit)} best{' '}
+          {unit}
         </span>
         {finding.settled < 0 && margin.nominal >= 0 && (
           <>
@@ -97,7 +98,7 @@ function Details({ finding, actions, trying }: Pick<FindingRowProps, 'finding' |
         </Row>
       )}
       <Row name="Limit">
-        {fixed(finding.limit)} {unit}; {finding.source}
+        {fixed(finding.limit, unit === '' ? 0 : 2)} {unit}; {finding.source}
       </Row>
       {at && (
         <Row name="Where">

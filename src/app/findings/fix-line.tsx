@@ -13,15 +13,18 @@ export interface FindingActions {
 /** A fix in words, with the button that does it or leads to it. */
 export function FixLine({ fix, actions }: { readonly fix: Fix; readonly actions: FindingActions }) {
   const apply = actions.apply(fix)
-  const field = apply ? undefined : actions.goTo(fix.path)
-  const text = fix.text.replace(fix.path.replaceAll('/', ' › '), actions.placeName(fix.path))
+  // What is said of no place leads to none.
+  const field = apply || fix.path === '' ? undefined : actions.goTo(fix.path)
+  const weak = fix.spoils?.status === 'clash'
+  const text =
+    fix.path === '' ? fix.text : fix.text.replace(fix.path.replaceAll('/', ' › '), actions.placeName(fix.path))
   const named = field !== undefined && text.includes(field.label)
   return (
     <>
-      {text}{' '}
+      {weak ? <span className="soft">{text}</span> : text}{' '}
       {apply && (
-        <button type="button" className="button button-small" onClick={apply}>
-          Apply
+        <button type="button" className={`button ${weak ? 'button-plain' : 'button-small'}`} onClick={apply}>
+          {weak ? 'Apply anyway' : 'Apply'}
         </button>
       )}
       {field && (

@@ -26,7 +26,7 @@ export function useFindingActions(): FixDesk {
     job.settle()
     if (!job.edit((p) => applyFix(p, fix))) return
     const after = job.get()
-    setLast({ text: fix.text, changes: differencesOf(before, after), after })
+    setLast({ spoilt: fix.spoils?.text, changes: differencesOf(before, after), after })
     view.setState({ lit: fix.path })
   }
   return {

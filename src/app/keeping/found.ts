@@ -6,7 +6,7 @@ import type { Project } from '../../project/schema/project.ts'
 import type { Desk, Reply } from '../../worker/desk.ts'
 import type { WorkCalls } from '../../worker/work-calls.ts'
 import type { History } from '../work/job-store.ts'
-import { freshName, type JobCard } from './kept-job.ts'
+import { freshName, type JobCard, nameOf, withName } from './kept-job.ts'
 import type { Route } from './route.ts'
 import { allCards, take } from './shelf.ts'
 
@@ -51,7 +51,12 @@ export async function find(desk: Desk<WorkCalls>, route: Route): Promise<Found> 
       const grown = quick && (await desk.ask('grow', patience, (calls) => calls.grow(quick.input, quick.layout)))
       if (grown?.kind !== 'done') return { kind: 'nothing', why: 'This address holds no quick check to go on with.' }
       const found = await read(desk, 'The quick check', JSON.stringify(grown.value))
-      return found.kind === 'job' ? { ...found, keep: true } : found
+      if (found.kind !== 'job') return found
+      return {
+        ...found,
+        project: withName(found.project, freshName(nameOf(found.project), await takenNames())),
+        keep: true,
+      }
     }
     case 'jobs':
     case 'nothing':

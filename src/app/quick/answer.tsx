@@ -57,10 +57,11 @@ export function Answer(props: AnswerProps) {
   }
   // The plane follows the hand at once; the cross-section follows as soon as it is drawn.
   const z = look.z ?? drawings?.cross.z ?? 0
+  // What is of older numbers is to be read, not to be worked with.
   const actions: FindingActions = {
-    apply: onFix,
+    apply: (fix) => (old ? undefined : onFix(fix)),
     goTo: (path) => {
-      const name = fieldOf(path)
+      const name = old ? undefined : fieldOf(path)
       return name && goTo(name)
     },
     placeName,

@@ -11,6 +11,7 @@ import { useTheme } from '../theme/theme.ts'
 import { statusWords, VerdictMark } from '../verdict/verdict-mark.tsx'
 import { Answer } from './answer.tsx'
 import { type FieldName, fieldLabels, fieldOf, withFix } from './field-paths.ts'
+import { forgetForm, keepForm, openingForm } from './kept-form.ts'
 import { Opening } from './opening.tsx'
 import { QuickFields } from './quick-fields.tsx'
 import { emptyForm, exampleForm, isEmpty, own, type QuickForm } from './quick-form.ts'
@@ -18,23 +19,19 @@ import { readForm } from './read-form.ts'
 import { saidOf } from './said.ts'
 import { useQuickCheck } from './use-quick-check.ts'
 
-/** What stood in the form when one went on from it: whoever comes back finds it. */
-let left = emptyForm
-/** `#example` opens the page with the invented numbers in it. */
-const opening = (): QuickForm => (isEmpty(left) && location.hash === '#example' ? exampleForm : left)
-
 /** The first page: a few sizes in, an answer beside them at every key. */
 export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
   const { theme, choose } = useTheme()
-  const [form, setForm] = useState(opening)
-  const [invented, setInvented] = useState(form === exampleForm)
+  const [opening] = useState(openingForm)
+  const [form, setForm] = useState(opening.form)
+  const [invented, setInvented] = useState(opening.invented)
   const [before, setBefore] = useState<{ readonly form: QuickForm; readonly text: string }>()
   const [field, setField] = useState<FieldName>()
   const [look, setLook] = useState<{ readonly theta: number; readonly z?: number }>({ theta: 0 })
+  useEffect(() => keepForm({ form, invented }), [form, invented])
   useEffect(() => {
-    left = form
     document.title = 'Sledwright'
-  }, [form])
+  }, [])
   const reading = useMemo(() => readForm(form), [form])
   const quick = useQuickCheck(desk, reading, look)
   const said = useMemo(() => saidOf(quick.check), [quick.check])
@@ -51,7 +48,7 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
     focusOn(firstField(name))
   }
   return (
-    <CrashScreen what="my numbers" rescue={() => JSON.stringify(form, null, 2)}>
+    <CrashScreen what="my numbers" rescue={() => JSON.stringify(form, null, 2)} forget={forgetForm}>
       <div className="page">
         <header className="masthead">
           <h1>

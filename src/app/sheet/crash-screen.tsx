@@ -7,6 +7,8 @@ interface Props {
   readonly rescue?: () => string
   /** What that is called: my job, or my numbers. */
   readonly what?: string
+  /** Drops what the page would come back with: with the same it may fail again. */
+  readonly forget?: () => void
 }
 
 /** A fault of the program. What was typed comes first; loading the page anew comes second. */
@@ -19,7 +21,7 @@ export class CrashScreen extends Component<Props, { readonly fault: string | und
 
   override render() {
     if (this.state.fault === undefined) return this.props.children
-    const { rescue, what } = this.props
+    const { rescue, what, forget } = this.props
     return (
       <main className="crash">
         <h1>This page has failed</h1>
@@ -32,7 +34,14 @@ export class CrashScreen extends Component<Props, { readonly fault: string | und
             Save {what}
           </button>
         )}
-        <button type="button" className="button" onClick={() => location.reload()}>
+        <button
+          type="button"
+          className="button"
+          onClick={() => {
+            forget?.()
+            location.reload()
+          }}
+        >
           Load the page anew
         </button>
         <p className="small soft">What the program said: {this.state.fault}</p>

@@ -4,9 +4,9 @@ export function fixed(n: number, places = 2): string {
   return n < 0 && Number(text) !== 0 ? `−${text}` : text
 }
 
-/** With its sign: what is left over a limit, or lacking. */
-export const signed = (n: number): string => {
-  const text = fixed(n)
+/** With its sign: what is left over a limit, or lacking. A count has no unit, and no hundredths. */
+export const signed = (n: number, unit = 'mm'): string => {
+  const text = fixed(n, unit === '' ? 0 : 2)
   return text.startsWith('−') ? text : `+${text}`
 }
 

@@ -34,7 +34,7 @@ export function VerdictBand({ verdict, tightest, notChecked, help, children }: V
           <p>
             {capital(tightest.title)}{' '}
             <b className="number">
-              {signed(tightest.margin.worst)} {tightest.unit}
+              {signed(tightest.margin.worst, tightest.unit)} {tightest.unit}
             </b>{' '}
             <span className="soft">at the worst</span>
           </p>

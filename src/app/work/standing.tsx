@@ -48,7 +48,7 @@ function StandingWords() {
       {tightest && (
         <span className="number">
           <span className="standing-word">tightest </span>
-          {signed(tightest.margin.worst)} {tightest.unit}
+          {signed(tightest.margin.worst, tightest.unit)} {tightest.unit}
         </span>
       )}
     </>

@@ -63,6 +63,7 @@ function carriesNone(job: SledJob): void {
         'a full cage or an open cradle',
         'Take it out of the list, or choose a construction that has a body.',
         1,
+        true,
       )
 }
 

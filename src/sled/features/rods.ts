@@ -106,6 +106,7 @@ function found(job: SledJob, R: number, contents: readonly Region[]): Rod[] {
       'at least 2',
       'Move a part, type rods, or choose another construction.',
       2 - rods.length,
+      true,
     )
   return rods
 }

@@ -4,6 +4,7 @@ import { derived, dimension } from '../dimensions.ts'
 import { nestGap } from '../fit.ts'
 import { axialSlack, beyond, cannot, innerRadius, type NestJob } from '../job.ts'
 import { rodItem } from '../round.ts'
+import { largestText } from './round-nest.ts'
 
 export interface CupWords {
   readonly nest: string
@@ -51,14 +52,15 @@ export function endCup(job: NestJob, end: 'rear' | 'blade', words: CupWords): Pl
   const inner = end === 'rear' ? most(part.ends.blade) + slack : least(part.ends.rear) - slack
   const [z0, z1] = end === 'rear' ? [sled.ends.rear.nominal - beyond, inner] : [inner, sled.ends.blade.nominal + beyond]
   const R = innerRadius(sled, z0, z1)
-  if (Math.hypot(c.x, c.y) + r.value > R - sled.print.leastWall)
+  const room = R - sled.print.leastWall - Math.hypot(c.x, c.y)
+  if (r.value > room)
     cannot(
       job,
       r.path,
       `${words.nest} of radius ${r.value.toFixed(2)} mm`,
-      `at most ${(R - sled.print.leastWall - Math.hypot(c.x, c.y)).toFixed(2)} mm in a body of ${R.toFixed(2)}`,
-      'Choose a smaller part, or widen the sled.',
-      Math.hypot(c.x, c.y) + r.value - R + sled.print.leastWall,
+      `at most ${room.toFixed(2)} mm in a body of ${R.toFixed(2)}`,
+      largestText(words.what, room - gap.value),
+      r.value - room,
     )
   const mostStep = r.value - 1
   if (typed?.step !== undefined && step.value > mostStep)

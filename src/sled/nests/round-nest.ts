@@ -28,7 +28,7 @@ export function roundNest(job: NestJob): RoundNest {
   const opening = dimension('opening', typed?.opening, openSide(job), job.path('opening'), side, '°')
   const c = { x: part.across.x.nominal, y: part.across.y.nominal }
   const span = pocketSpan(job)
-  tooLarge(job, radius, c, span)
+  tooLarge(job, { radius, gap, c, span })
   return { c, ...span, gap, radius, opening }
 }
 
@@ -40,9 +40,7 @@ export function isNotched({ part, typed }: NestJob): boolean {
 /** A nest larger than the body leaves nothing to hold the part with. */
 function tooLarge(
   job: NestJob,
-  radius: Dimension,
-  c: { x: number; y: number },
-  span: { z0: number; z1: number },
+  { radius, gap, c, span }: Pick<RoundNest, 'radius' | 'gap' | 'c'> & { readonly span: Span },
 ): void {
   const R = innerRadius(job.sled, span.z0, span.z1)
   const e = Math.hypot(c.x, c.y)
@@ -55,13 +53,24 @@ function tooLarge(
     radius.path,
     `pocket radius ${radius.value.toFixed(2)} mm`,
     `at most ${limit.toFixed(2)} mm in a body of radius ${R.toFixed(2)}`,
-    `The nearest that works is ${limit.toFixed(2)}; or widen the sled.`,
+    job.typed?.pocketRadius === undefined
+      ? largestText(job.part.kind === 'other' ? 'part' : job.part.kind, limit - gap.value)
+      : `The nearest that works is ${limit.toFixed(2)}; or widen the sled.`,
     radius.value - limit,
   )
 }
 
+/** What would go into a nest that is as large as the sled around it allows. */
+export const largestText = (what: string, radius: number): string =>
+  `It works for a ${what} nowhere wider than ${(Math.floor(radius * 200) / 100).toFixed(2)} mm, or in a wider sled.`
+
+interface Span {
+  readonly z0: number
+  readonly z1: number
+}
+
 /** From base to base where contacts press on its ends (their seats left out), else with half the axial gap at that end. */
-export function pocketSpan(job: NestJob): { z0: number; z1: number } {
+export function pocketSpan(job: NestJob): Span {
   const { part, assembly } = job
   const slack = axialSlack(job)
   const at = (end: 'rear' | 'blade'): number | undefined => {

@@ -32,6 +32,7 @@ describe('numbers as a person reads them', () => {
   })
 
   it('a unit other than mm stands with the number', () => expect(left(-2, '°')).toBe('−2.00°'))
+  it('a count has neither unit nor hundredths', () => expect([left(-2, ''), left(1, '')]).toEqual(['−2', '1']))
 
   it.each([
     [plain(12), '12'],

@@ -52,6 +52,24 @@ describe('what two jobs have differently', () => {
     expect(differencesOf(landing, turned)).toEqual([])
   })
 
+  it('says choices, references and presets as the fields of the forms do', () => {
+    const told = (path: string, value: unknown) =>
+      differencesOf(landing, changed(path, value), (id) => (id === 'speaker-24' ? '24 mm speaker' : undefined))
+    expect(told('sleds/main/construction', 'open-cradle')).toMatchObject([
+      { what: 'construction of the sled', before: 'full cage', after: 'open cradle' },
+    ])
+    expect(told('sleds/main/nests/parts/cell/fit', 'snug')).toMatchObject([{ before: 'as usual', after: 'snug fit' }])
+    expect(told('parts/speaker/on', 'sections/body')).toMatchObject([
+      { what: expect.stringMatching(/^carrier of the /), before: 'not typed', after: 'body' },
+    ])
+    expect(told('parts/speaker/preset', 'speaker-24')).toMatchObject([{ after: '24 mm speaker' }])
+    expect(told('parts/speaker/goesIn', 'after')).toMatchObject([{ after: 'after the sled' }])
+    expect(told('parts/cell/at/face', 'blade')).toMatchObject([{ after: 'blade end' }])
+    expect(valueWords(landing, 'sections/body/bore/0', 'sleds/main/seats/a/against')).not.toContain('/')
+    expect(valueWords(landing, 'main', 'wires/led/sled')).toBe('sled')
+    expect(valueWords(landing, 'and/or', 'sleds/main/marks/a/text')).toBe('and/or')
+  })
+
   it('reads every form of a size', () => {
     const say = (value: unknown) => valueWords(landing, value)
     expect(say({ value: 29.3, plus: 0.1, minus: 0.1 })).toBe('29.3 ±0.1')
@@ -72,7 +90,7 @@ describe('what came of it', () => {
     const project = fix && applyFix(landing, fix)
     expect(project).toBeDefined()
     const after = answerTo(project)
-    const told = compare({ ...before, project: landing }, { ...after, project: project as Project })
+    const told = compare({ ...before, project: landing }, { ...after, project: project as Project }, () => undefined)
     expect(told.differences).toMatchObject([{ path: 'sleds/main/diameter' }])
     const place = told.findings.find((f) => f.title === 'sled in place: main bore')
     expect(place).toMatchObject({ before: { status: 'unsure' }, after: { status: 'clear' }, unit: 'mm' })
@@ -84,8 +102,10 @@ describe('what came of it', () => {
   it('checks that only one of them has are told with nothing on the other side', () => {
     const [before, after] = [answerTo(landing), answerTo(demo('pier-lantern'))]
     const fewer = { ...after, findings: after.findings.slice(1) }
-    const told = compare({ ...after, project: landing }, { ...fewer, project: landing })
+    const told = compare({ ...after, project: landing }, { ...fewer, project: landing }, () => undefined)
     expect(told.findings).toMatchObject([{ id: after.findings[0]?.id, after: undefined }])
-    expect(compare({ ...before, project: landing }, { ...before, project: landing }).findings).toEqual([])
+    expect(compare({ ...before, project: landing }, { ...before, project: landing }, () => undefined).findings).toEqual(
+      [],
+    )
   })
 })

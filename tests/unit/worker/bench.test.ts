@@ -87,3 +87,15 @@ describe('the bench in the worker', () => {
     expect(a).toEqual(b)
   })
 })
+
+describe('the job that grows from a quick check', () => {
+  const named = async (input: QuickInput) => (await bench.grow(input, 'in line')).job[0]?.name
+  it('is called by its cell and its bore, as they were typed', async () => {
+    expect(await named(clear)).toBe('18650 cell, flat top, in a 33.2 mm bore')
+    expect(await named({ ...clear, bore: ' 1 5/16" ' })).toBe('18650 cell, flat top, in a 1 5/16" bore')
+    const cell = { diameter: '18,4', length: '65.0..65.2' }
+    expect(await named({ ...clear, bore: '33.1..33.4', cell })).toBe(
+      'Cell 18,4 × 65.0..65.2 mm, in a 33.1..33.4 mm bore',
+    )
+  })
+})

@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { cornersText, parseCorners } from '../../../entry/corners.ts'
+import { choicesOf } from '../../../project/choice-words.ts'
 import type { BodyInput, ComponentInput } from '../../../project/schema/part.ts'
 import { PickField } from '../../fields/pick-field.tsx'
 import { TypedField } from '../../fields/typed-field.tsx'
@@ -86,15 +87,7 @@ function ComponentFields({ path }: { readonly path: string }) {
   return (
     <div className="fill-fields">
       <WordsField path={`${path}/name`} label="On the board" placeholder="component" />
-      <PickField
-        path={`${path}/side`}
-        label="Side"
-        none="top (usual)"
-        options={[
-          { value: 'top', label: 'top' },
-          { value: 'bottom', label: 'bottom' },
-        ]}
-      />
+      <PickField path={`${path}/side`} label="Side" none="top (usual)" options={choicesOf('parts/side')} />
       {sizes.map(([field, label]) => (
         <SizeField key={field} path={`${path}/${field}`} label={label} measured={false} />
       ))}

@@ -1,4 +1,5 @@
 import { throughWall } from '../../../job/place-forms.ts'
+import { choicesOf } from '../../../project/choice-words.ts'
 import { placeWords } from '../../../project/place-words.ts'
 import { PickField } from '../../fields/pick-field.tsx'
 import { TickField } from '../../fields/tick-field.tsx'
@@ -6,16 +7,7 @@ import { SizeField } from '../../readings/size-field.tsx'
 import { useProject, useSetValue, useWork } from '../../work/work-context.ts'
 import type { PartInHand } from './use-part.ts'
 
-const fits = [
-  { value: 'press', label: 'press fit' },
-  { value: 'snug', label: 'snug fit' },
-  { value: 'slide', label: 'slide fit' },
-  { value: 'free', label: 'free fit' },
-  { value: 'cradle', label: 'by a cradle' },
-  { value: 'screwed', label: 'screwed' },
-  { value: 'glued', label: 'glued' },
-  { value: 'pushed', label: 'pushed in' },
-]
+const fits = choicesOf('parts/held')
 
 /** What it sits on, when it goes in, and what it needs behind it. */
 export function FittingFields({ hand }: { readonly hand: PartInHand }) {
@@ -53,11 +45,7 @@ export function FittingFields({ hand }: { readonly hand: PartInHand }) {
             path={`${path}/goesIn`}
             label="Goes in"
             none={inWall ? 'before the sled (usual)' : 'with the sled (usual)'}
-            options={[
-              { value: 'with-sled', label: 'with the sled' },
-              { value: 'before', label: 'before the sled' },
-              { value: 'after', label: 'after the sled' },
-            ].filter((o) => (inWall ? o.value !== 'with-sled' : true))}
+            options={choicesOf('parts/goesIn').filter((o) => (inWall ? o.value !== 'with-sled' : true))}
           />
         )}
         {inWall && holes.length > 0 && (

@@ -1,6 +1,7 @@
 import type { PartKind } from '../../../job/add-part.ts'
 import type { ShapeForm } from '../../../job/part-forms.ts'
 import type { AcrossForm } from '../../../job/place-forms.ts'
+import { choices } from '../../../project/choice-words.ts'
 
 /** What parts, shapes and places are called on the page. */
 export const kindWords: Readonly<Record<PartKind, string>> = {
@@ -14,13 +15,7 @@ export const kindWords: Readonly<Record<PartKind, string>> = {
   other: 'Other',
 }
 
-export const shapeWords: Readonly<Record<ShapeForm, string>> = {
-  cylinder: 'round, along the hilt',
-  radial: 'round, through the wall',
-  box: 'box',
-  outline: 'board outline',
-  'ring-sector': 'piece of a ring',
-}
+export const shapeWords: Readonly<Record<ShapeForm, string>> = choices['parts/shape']
 
 export const acrossWords: Readonly<Record<AcrossForm, string>> = {
   axis: 'on the axis',

@@ -1,3 +1,4 @@
+import { choicesOf } from '../../../project/choice-words.ts'
 import { freshId } from '../../../project/path.ts'
 import { placeWords } from '../../../project/place-words.ts'
 import type { InsertionInput } from '../../../project/schema/sled.ts'
@@ -96,10 +97,7 @@ function MoveFields({ path }: { readonly path: string }) {
         path={`${path}/lateral`}
         label="Sideways"
         none="may shift to the wall (usual)"
-        options={[
-          { value: 'floats', label: 'may shift to the wall' },
-          { value: 'axis', label: 'kept on the axis' },
-        ]}
+        options={choicesOf('insertions/lateral')}
       />
       <PickField
         path={`${path}/during`}

@@ -1,3 +1,4 @@
+import { choicesOf } from '../../../project/choice-words.ts'
 import { withValue } from '../../../project/path.ts'
 import { placeWords } from '../../../project/place-words.ts'
 import type { FeatureInput } from '../../../project/schema/hilt.ts'
@@ -14,18 +15,9 @@ import { PlaceField } from './place-field.tsx'
 import { RecordCard } from './record-card.tsx'
 import { StatesField } from './states-field.tsx'
 
-const kinds = [
-  { value: 'intrusion', label: 'sticks in' },
-  { value: 'slot', label: 'slot' },
-  { value: 'hole', label: 'hole' },
-  { value: 'window', label: 'window' },
-  { value: 'recess', label: 'recess' },
-]
+const kinds = choicesOf('features/kind')
 
-const fitted = [
-  { value: 'before', label: 'before the sled' },
-  { value: 'after', label: 'after the sled' },
-]
+const fitted = choicesOf('features/fitted')
 
 /** Something in or through the wall: where it is, its form, and when it is there. */
 export function FeatureCard({ feature }: { readonly feature: FeatureInput }) {
@@ -73,10 +65,7 @@ export function FeatureCard({ feature }: { readonly feature: FeatureInput }) {
           path={`${path}/at/face`}
           label="measured to its"
           none="middle"
-          options={[
-            { value: 'rear', label: 'rear edge' },
-            { value: 'blade', label: 'blade-side edge' },
-          ]}
+          options={choicesOf('features/face').filter((o) => o.value !== 'middle')}
         />
         <SizeField path={`${path}/at/theta`} label="Clock angle θ" kind="angle" optional placeholder="0" />
         <ChoiceField

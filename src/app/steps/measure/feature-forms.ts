@@ -1,3 +1,4 @@
+import { choices } from '../../../project/choice-words.ts'
 import type { FeatureInput } from '../../../project/schema/hilt.ts'
 import type { QuantityInput } from '../../../project/schema/quantity.ts'
 
@@ -36,13 +37,7 @@ export const formFields: Readonly<Record<Form, readonly FormField[]>> = {
   slot: [{ name: 'length', label: 'Length along z' }, { name: 'width', label: 'Width' }, depth],
 }
 
-const words: Readonly<Record<Form, string>> = {
-  pin: 'pin',
-  block: 'block',
-  'ring-sector': 'lip or ring',
-  round: 'round',
-  slot: 'slot',
-}
+const words: Readonly<Record<Form, string>> = choices['features/form']
 
 /** The forms that a kind of feature can have: what sticks in, and what is cut out. */
 export function shapesFor(kind: FeatureInput['kind']): readonly { readonly value: Form; readonly label: string }[] {

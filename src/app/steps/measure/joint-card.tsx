@@ -1,4 +1,5 @@
 import { cautions } from '../../../job/cautions.ts'
+import { choicesOf } from '../../../project/choice-words.ts'
 import { withRecord } from '../../../project/path.ts'
 import { placeWords } from '../../../project/place-words.ts'
 import type { JointInput } from '../../../project/schema/hilt.ts'
@@ -12,13 +13,7 @@ import { newJoint } from './new-records.ts'
 import { RecordCard, useEditAndGo } from './record-card.tsx'
 import { ThreadField } from './thread-field.tsx'
 
-const kinds = [
-  { value: 'threaded', label: 'threaded' },
-  { value: 'clamped', label: 'clamped' },
-  { value: 'slip', label: 'slip fit' },
-  { value: 'bayonet', label: 'bayonet' },
-  { value: 'glued', label: 'glued' },
-]
+const kinds = choicesOf('joints/kind')
 
 /** How two sections hold together, and how far one reaches into the other. */
 export function JointCard({ joint }: { readonly joint: JointInput }) {

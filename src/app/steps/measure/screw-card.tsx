@@ -1,3 +1,4 @@
+import { choicesOf } from '../../../project/choice-words.ts'
 import { placeWords } from '../../../project/place-words.ts'
 import type { ScrewInput } from '../../../project/schema/hilt.ts'
 import { PickField } from '../../fields/pick-field.tsx'
@@ -49,7 +50,7 @@ export function ScrewCard({ screw }: { readonly screw: ScrewInput }) {
           path={`${path}/fitted`}
           label="Fitted"
           none="after the sled"
-          options={[{ value: 'before', label: 'before the sled' }]}
+          options={choicesOf('screws/fitted').slice(0, 1)}
         />
       </div>
       <details className="more">

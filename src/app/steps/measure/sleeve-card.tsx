@@ -1,3 +1,4 @@
+import { choicesOf } from '../../../project/choice-words.ts'
 import { placeWords } from '../../../project/place-words.ts'
 import type { Project } from '../../../project/schema/project.ts'
 import { PickField } from '../../fields/pick-field.tsx'
@@ -9,18 +10,9 @@ import { OnField } from './on-field.tsx'
 import { PlaceField } from './place-field.tsx'
 import { RecordCard } from './record-card.tsx'
 
-const kinds = [
-  { value: 'grip-sleeve', label: 'grip sleeve' },
-  { value: 'clamp', label: 'clamp band' },
-  { value: 'ring', label: 'ring' },
-  { value: 'strip', label: 'strip' },
-  { value: 'cover', label: 'cover' },
-]
+const kinds = choicesOf('sleeves/kind')
 
-const ends = [
-  { value: 'open', label: 'open' },
-  { value: 'closed', label: 'closed' },
-]
+const ends = choicesOf('sleeves/rearEnd')
 
 /** A cover over the outside: a grip sleeve, a band, a strip. */
 export function SleeveCard({ sleeve }: { readonly sleeve: Project['sleeves'][number] }) {

@@ -1,4 +1,5 @@
 import type { FeatureList } from '../../../papers/sled-words.ts'
+import { choicesOf } from '../../../project/choice-words.ts'
 import { placeWords } from '../../../project/place-words.ts'
 import type { Project } from '../../../project/schema/project.ts'
 import type { ChoiceOption } from '../../fields/choice-field.tsx'
@@ -10,8 +11,6 @@ export interface FeatureChoicesProps {
   readonly list: FeatureList
   readonly record: Readonly<Record<string, unknown>>
 }
-
-const plain = (...values: readonly string[]): ChoiceOption[] => values.map((value) => ({ value, label: value }))
 
 /** What of a feature is chosen and not measured. */
 export function FeatureChoices({ base, list, record }: FeatureChoicesProps) {
@@ -30,8 +29,8 @@ export function FeatureChoices({ base, list, record }: FeatureChoicesProps) {
   const none: ChoiceOption = { value: '', label: 'nothing: typed by hand' }
   const choices = {
     windows: () => [choice('for', 'Makes room for', [none, ...windowAims(project)], '')],
-    keys: () => [choice('kind', 'Kind', plain('key', 'keyway'), 'key')],
-    splits: () => [choice('joint', 'Joint', plain('pins', 'dovetail', 'plain'), 'pins')],
+    keys: () => [choice('kind', 'Kind', choicesOf('keys/kind'), 'key')],
+    splits: () => [choice('joint', 'Joint', choicesOf('splits/joint'), 'pins')],
     channels: () => [
       <label key="open" className="box-check">
         <input
@@ -42,7 +41,7 @@ export function FeatureChoices({ base, list, record }: FeatureChoicesProps) {
         open to the outside
       </label>,
     ],
-    rings: () => [choice('face', 'Face at z', plain('rear', 'middle', 'blade'), 'rear')],
+    rings: () => [choice('face', 'Face at z', choicesOf('rings/face'), 'rear')],
     marks: () => [
       <label key="text" className="small-choice">
         <span>Text</span>
@@ -57,20 +56,13 @@ export function FeatureChoices({ base, list, record }: FeatureChoicesProps) {
     ],
     seats: () => [
       choice('against', 'Against', seatChoices(project), ''),
-      choice(
-        'face',
-        'With its',
-        [...plain('rear', 'blade').map(faceOf), { value: 'around', label: 'outside, around' }],
-        'blade',
-      ),
-      choice('fit', 'Fit', [{ value: '', label: 'usual' }, ...plain('press', 'snug', 'slide', 'free')], ''),
+      choice('face', 'With its', choicesOf('seats/face'), 'blade'),
+      choice('fit', 'Fit', [{ value: '', label: 'usual' }, ...choicesOf('seats/fit')], ''),
     ],
   } as const satisfies Partial<Record<FeatureList, () => readonly React.ReactNode[]>>
   const own = list in choices ? choices[list as keyof typeof choices]() : []
   return own.length === 0 ? undefined : <div className="box-choices">{own}</div>
 }
-
-const faceOf = (o: ChoiceOption): ChoiceOption => ({ ...o, label: `${o.value} face` })
 
 /** What may stick into the bore: intrusions, screw tips, and parts fitted after the sled. */
 function windowAims(project: Project): ChoiceOption[] {

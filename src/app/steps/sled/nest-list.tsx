@@ -1,4 +1,5 @@
 import type { SledDimension } from '../../../papers/sled-dimension.ts'
+import { choicesOf } from '../../../project/choice-words.ts'
 import type { NestInput } from '../../../project/schema/nest.ts'
 import type { Project } from '../../../project/schema/project.ts'
 import type { SledInput } from '../../../project/schema/sled.ts'
@@ -26,13 +27,7 @@ interface NestBoxProps {
   readonly own: readonly SledDimension[]
 }
 
-const fits = [
-  { value: '', label: 'as the part is held' },
-  { value: 'press', label: 'press' },
-  { value: 'snug', label: 'snug' },
-  { value: 'slide', label: 'slide' },
-  { value: 'free', label: 'free' },
-]
+const fits = [{ value: '', label: 'as the part is held' }, ...choicesOf('nests/fit')]
 
 function NestBox({ sled, part, name, own }: NestBoxProps) {
   const setValue = useSetValue()
@@ -55,10 +50,7 @@ function NestBox({ sled, part, name, own }: NestBoxProps) {
             id={path('style')}
             label="Style"
             value={nest?.style ?? 'pocket'}
-            options={[
-              { value: 'pocket', label: 'pocket' },
-              { value: 'cradle', label: 'cradle with arms' },
-            ]}
+            options={choicesOf('nests/style')}
             onValue={(value) => setValue(path('style'), value)}
           />
         )}

@@ -1,14 +1,17 @@
 import { type OutsideChoice, outsideOf } from '../../../papers/sled-words.ts'
+import { choices } from '../../../project/choice-words.ts'
 import type { SledInput } from '../../../project/schema/sled.ts'
 import { useSetValues } from '../../dimensions/use-set-values.ts'
 import { useSetValue } from '../../work/work-context.ts'
 import { ConstructionPictogram, OutsidePictogram } from './pictograms.tsx'
 import { PictureChoice } from './picture-choice.tsx'
 
+const { 'sleds/construction': built, 'sleds/outside': form } = choices
+
 const constructions = [
-  { value: 'full-cage', label: 'full cage', says: 'a solid body with a nest for each part' },
-  { value: 'open-cradle', label: 'open cradle', says: 'a back with walls and arms, open on one side' },
-  { value: 'discs-on-rods', label: 'discs on rods', says: 'printed discs on bought rods' },
+  { value: 'full-cage', label: built['full-cage'], says: 'a solid body with a nest for each part' },
+  { value: 'open-cradle', label: built['open-cradle'], says: 'a back with walls and arms, open on one side' },
+  { value: 'discs-on-rods', label: built['discs-on-rods'], says: 'printed discs on bought rods' },
 ] as const
 
 /** How the sled is built. */
@@ -27,9 +30,9 @@ export function ConstructionChoice({ sled }: { readonly sled: SledInput }) {
 }
 
 const outsides = [
-  { value: 'straight', label: 'straight', says: 'one width over the whole length' },
-  { value: 'throat', label: 'stepped', says: 'follows the way in, as wide as each stretch allows' },
-  { value: 'slim', label: 'slim with end rings', says: 'two rings fill the bore, less plastic between' },
+  { value: 'straight', label: form.straight, says: 'one width over the whole length' },
+  { value: 'throat', label: form.throat, says: 'follows the way in, as wide as each stretch allows' },
+  { value: 'slim', label: form.slim, says: 'two rings fill the bore, less plastic between' },
 ] as const
 const pieces = {
   value: 'pieces',
