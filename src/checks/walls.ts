@@ -63,23 +63,30 @@ function thinnest(sled: Sled, body: PlanBody): Wall | undefined {
     (a, b) => a - b,
   )
   const heights = stations.slice(1).map((z, i) => (z + (stations[i] as number)) / 2)
-  const perhaps = [
-    ...cuts.flatMap((a, i) => cuts.slice(i + 1).flatMap((b) => pairWalls(sled, a, b))),
-    ...cuts.flatMap((c) => outerWalls(sled, c)),
-    ...cuts.flatMap((c) => endWalls(material, c)),
-  ]
-  for (const { z0, z1, ...wall } of perhaps.sort((a, b) => a.thickness - b.thickness)) {
+  const perhaps: Perhaps[] = []
+  for (const [i, a] of cuts.entries())
+    for (let j = i + 1; j < cuts.length; j++) pairWalls(perhaps, sled, a, cuts[j] as Cut)
+  for (const c of cuts) outerWalls(perhaps, sled, c)
+  for (const c of cuts) endWalls(perhaps, material, c)
+  for (const { z0, z1, thickness, x, y, cut, beside } of perhaps.sort((a, b) => a.thickness - b.thickness)) {
     const at = z0 === z1 ? [z0] : heights.filter((z) => z > z0 && z < z1)
-    const z = at.find((h) => !openAt(wall.x, wall.y, h))
-    if (z !== undefined) return { ...wall, z }
+    const z = at.find((h) => !openAt(x, y, h))
+    if (z === undefined) continue
+    const [other, parts] = typeof beside === 'string' ? [beside, [cut.by]] : [beside.nest, [cut.by, beside.by]]
+    return { thickness, x, y, z, parts, between: `${cut.nest} and ${other}`, path: cut.dimensions[0]?.path ?? cut.by }
   }
   return undefined
 }
 
 /** A wall that is there if it is whole at one of the heights between two, or at the one where they are the same. */
-interface Perhaps extends Omit<Wall, 'z'> {
+interface Perhaps {
+  readonly thickness: number
+  readonly x: number
+  readonly y: number
   readonly z0: number
   readonly z1: number
+  readonly cut: PlanItem
+  readonly beside: PlanItem | string
 }
 
 /** Cross-sections are the same objects from plan to plan, so what lies between two is found out once. */
@@ -87,36 +94,39 @@ const sidesOf = rememberOn((cut: Region, thin: number) => rememberOn((other: Reg
 const roundOf = remember(100, String, (radius: number) => outside(origin, radius))
 const linkOf = rememberOn((a: Region, b: Region) => planarGap(a, b))
 
-function pairWalls(sled: Sled, a: Cut, b: Cut): Perhaps[] {
+function pairWalls(found: Perhaps[], sled: Sled, a: Cut, b: Cut): void {
   const dz = Math.max(a.z0 - b.z1, b.z0 - a.z1)
-  if (dz > thick) return []
-  const [p, q] = [a.region.hold, b.region.hold]
-  if (distance(p.c, q.c) - p.r - q.r > thick) return []
+  if (dz > thick) return
+  const p = a.region.hold
+  const q = b.region.hold
+  if (distance(p.c, q.c) - p.r - q.r > thick) return
   const link = linkOf(a.region, b.region)
-  if (link.d > thick) return []
-  const base = { between: `${a.item.nest} and ${b.item.nest}`, parts: [a.item.by, b.item.by], path: pathOf(a.item) }
+  if (link.d > thick) return
+  const between = { cut: a.item, beside: b.item }
   const [lo, hi] = [Math.max(a.z0, b.z0), Math.min(a.z1, b.z1)]
-  const thin = sled.print.leastWall - facetError
   // Cuts that run into each other are one opening, but may leave thin sides where they do.
-  if (dz <= same && link.d <= same)
-    return [...sidesOf(a.region, thin)(b.region), ...sidesOf(b.region, thin)(a.region)]
-      .filter((s) => s.length * (hi - lo) >= leastPatch)
-      .map((s) => ({ ...base, thickness: s.thickness, x: s.at.x, y: s.at.y, z0: lo, z1: hi }))
+  if (dz <= same && link.d <= same) {
+    const thin = sled.print.leastWall - facetError
+    for (const s of [...sidesOf(a.region, thin)(b.region), ...sidesOf(b.region, thin)(a.region)])
+      if (s.length * (hi - lo) >= leastPatch)
+        found.push({ thickness: s.thickness, x: s.at.x, y: s.at.y, z0: lo, z1: hi, ...between })
+    return
+  }
   const thickness = norm(Math.max(0, dz), Math.max(0, link.d))
   const [x, y] = [(link.p.x + link.q.x) / 2, (link.p.y + link.q.y) / 2]
-  const at = dz > same ? { z0: (lo + hi) / 2, z1: (lo + hi) / 2 } : { z0: lo, z1: hi }
-  return [{ ...base, thickness, x, y, ...at }]
+  const [z0, z1] = dz > same ? [(lo + hi) / 2, (lo + hi) / 2] : [lo, hi]
+  found.push({ thickness, x, y, z0, z1, ...between })
 }
 
 /**
  * A cut that stays inside leaves a wall to the outside, beside it or to the shoulder where a narrower piece begins. One
  * that breaks through is open on purpose, but may leave thin sides where it does.
  */
-function outerWalls(sled: Sled, c: Cut): Perhaps[] {
+function outerWalls(found: Perhaps[], sled: Sled, c: Cut): void {
   const far = farthest(c.region, origin)
   const reach = norm(far.x, far.y)
-  const wall = { between: `${c.item.nest} and the outside`, parts: [c.item.by], path: pathOf(c.item) }
-  return sled.pieces.flatMap((p): Perhaps[] => {
+  const between = { cut: c.item, beside: 'the outside' }
+  for (const p of sled.pieces) {
     const [z0, z1] = [Math.max(c.z0, p.z0), Math.min(c.z1, p.z1)]
     const out = p.radius - reach
     const r = reach < 1e-9 ? 0 : (p.radius + reach) / 2 / reach
@@ -124,32 +134,25 @@ function outerWalls(sled: Sled, c: Cut): Perhaps[] {
     if (z1 <= z0) {
       const [along, z] = [z0 - z1, (z0 + z1) / 2]
       // A shoulder only where a wider piece stands before it.
-      const inside = sled.pieces.some((o) => z > o.z0 && z < o.z1 && o.radius >= r * reach)
-      if (out > 0 || along <= merged || along > thick || !inside) return []
-      return [{ ...wall, ...at, thickness: along, z0: z, z1: z }]
-    }
-    if (out > merged) return out > thick || r === 0 ? [] : [{ ...wall, ...at, thickness: out, z0, z1 }]
-    return sidesOf(
-      c.region,
-      sled.print.leastWall - facetError,
-    )(roundOf(p.radius))
-      .filter((s) => s.length * (z1 - z0) >= leastPatch)
-      .map((s) => ({ ...wall, thickness: s.thickness, x: s.at.x, y: s.at.y, z0, z1 }))
-  })
+      const inside = () => sled.pieces.some((o) => z > o.z0 && z < o.z1 && o.radius >= r * reach)
+      if (out <= 0 && along > merged && along <= thick && inside())
+        found.push({ thickness: along, ...at, z0: z, z1: z, ...between })
+    } else if (out <= merged) {
+      for (const s of sidesOf(c.region, sled.print.leastWall - facetError)(roundOf(p.radius)))
+        if (s.length * (z1 - z0) >= leastPatch)
+          found.push({ thickness: s.thickness, x: s.at.x, y: s.at.y, z0, z1, ...between })
+    } else if (out <= thick && r !== 0) found.push({ thickness: out, ...at, z0, z1, ...between })
+  }
 }
 
 /** Between a cut and the end of the body. */
-function endWalls(material: readonly { z0: number; z1: number }[], c: Cut): Perhaps[] {
+function endWalls(found: Perhaps[], material: readonly { z0: number; z1: number }[], c: Cut): void {
   const [rear, blade] = [Math.min(...material.map((s) => s.z0)), Math.max(...material.map((s) => s.z1))]
   const ends = [
-    { thickness: c.z0 - rear, z: (c.z0 + rear) / 2, name: 'rear end' },
-    { thickness: blade - c.z1, z: (c.z1 + blade) / 2, name: 'blade end' },
+    { thickness: c.z0 - rear, z: (c.z0 + rear) / 2, beside: 'the rear end' },
+    { thickness: blade - c.z1, z: (c.z1 + blade) / 2, beside: 'the blade end' },
   ]
-  return ends.flatMap(({ thickness, z, name }): Perhaps[] => {
-    const at = { x: c.region.core.x, y: c.region.core.y, z0: z, z1: z }
-    if (thickness <= merged || thickness > thick) return []
-    return [{ thickness, between: `${c.item.nest} and the ${name}`, parts: [c.item.by], path: pathOf(c.item), ...at }]
-  })
+  const { x, y } = c.region.core
+  for (const { thickness, z, beside } of ends)
+    if (thickness > merged && thickness <= thick) found.push({ thickness, x, y, z0: z, z1: z, cut: c.item, beside })
 }
-
-const pathOf = (x: PlanItem): string => x.dimensions[0]?.path ?? x.by
