@@ -4,6 +4,7 @@ import type { JobStrips } from '../../worker/job-bench.ts'
 import { fixed } from '../sheet/numbers.ts'
 import type { Cursor } from '../work/view-store.ts'
 import { clock } from './cursor-layer.tsx'
+import { seamTold } from './gap-strip.tsx'
 import type { HoverStore } from './hover-store.ts'
 
 export interface ReadoutLineProps {
@@ -16,7 +17,7 @@ export interface ReadoutLineProps {
 export function ReadoutLine({ strips, cursor, hover }: ReadoutLineProps) {
   const at = useStore(hover, (h) => h.at) ?? cursor
   const here = strips && readoutAt(strips.gap, strips.unrolled, at.z, at.theta)
-  const { radii, cell, wide } = here ?? {}
+  const { radii, cell, wide, seam } = here ?? {}
   const r = radii && Number.isFinite(radii.free) ? radii.free : undefined
   return (
     <p className="readout number">
@@ -34,6 +35,7 @@ export function ReadoutLine({ strips, cursor, hover }: ReadoutLineProps) {
           gap here {fixed(cell.nominal)}, at worst {fixed(cell.worst)}: {cell.between.join(' to ')}
         </span>
       )}
+      {seam && <span className="readout-doubt">{seamTold(seam)}</span>}
       {cell && wide !== undefined && <span>nothing nearer than {fixed(wide, 0)} mm</span>}
     </p>
   )

@@ -69,6 +69,7 @@ describe('the height of the gap strip', () => {
     widest: 3,
     threads: [],
     bores: [],
+    seams: [],
     runs: [{ sled: 'sleds/main', name: 'sled', cells: [{ ...cell, nominal, worst }] }],
   })
 
