@@ -26,18 +26,19 @@ test('one cursor in all strips: by keys, by typing, by a press on the map', asyn
   await expect(page.locator('.cross svg')).toHaveAttribute('aria-label', /z 100\.0 mm/)
 })
 
-test('on a phone the sheet goes along with the cursor', async ({ page }) => {
+test('on a phone all of the hilt is seen at once, and "Whole hilt" waits until it is not', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 })
   await table(page, 'pier-lantern')
-  const seen = async () => {
-    const box = await page.locator('.cursor-line line').first().boundingBox()
-    return box !== null && box.x > 0 && box.x < 390
-  }
-  for (const z of ['5', '150', '20']) {
-    await page.getByRole('textbox', { name: 'at z' }).fill(z)
-    await expect(cursor(page)).toHaveAttribute('aria-valuetext', new RegExp(`^z ${z}\\.0 mm`))
-    await expect.poll(seen).toBe(true)
-  }
+  const sheet = page.locator('.strips-sheet')
+  const beyond = () => sheet.evaluate((e) => e.scrollWidth - e.clientWidth)
+  const whole = page.getByRole('button', { name: 'Whole hilt' })
+  expect(await beyond()).toBe(0)
+  await expect(whole).toBeDisabled()
+  await page.getByRole('button', { name: 'Nearer' }).click()
+  expect(await beyond()).toBe(0)
+  await expect(whole).toBeEnabled()
+  await whole.click()
+  await expect(whole).toBeDisabled()
 })
 
 test('the ruler zooms and pans by keys and buttons; the wheel alone does not', async ({ page }) => {

@@ -75,10 +75,10 @@ export const GapStrip = memo(function GapStrip({ view, layout }: GapStripProps) 
         <text
           key={`${s.z0}`}
           className="gap-seam-name"
-          x={round((frame.x(s.z0) + frame.x(s.z1)) / 2)}
+          x={round(Math.max(x0 + seamName, Math.min(x1 - seamName, (frame.x(s.z0) + frame.x(s.z1)) / 2)))}
           y={round(gap.y + 10)}
         >
-          {s.engaged === undefined ? 'engagement not said' : 'open at the joint'}
+          {seamShort(s)}
         </text>
       ))}
       <g className="gap-needed">
@@ -147,6 +147,13 @@ function base({ cells }: GapRun, x: (z: number) => number, y: number): string {
   const [first, last] = [cells[0], cells.at(-1)]
   return first && last ? `L${round(x(last.z1))} ${y}H${round(x(first.z0))}Z` : ''
 }
+
+/** Half of the room that the words at a joint take, px. */
+const seamName = 62
+
+/** Why the gap rises at a joint, in two or three words. */
+export const seamShort = ({ engaged }: OpenSeam): string =>
+  engaged === undefined ? 'engagement not said' : 'open at the joint'
 
 /** Why the gap rises at a joint. */
 export function seamTold({ name, sections, engaged, z0, z1 }: OpenSeam): string {

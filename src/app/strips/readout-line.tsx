@@ -4,7 +4,7 @@ import type { JobStrips } from '../../worker/job-bench.ts'
 import { fixed } from '../sheet/numbers.ts'
 import type { Cursor } from '../work/view-store.ts'
 import { clock } from './cursor-layer.tsx'
-import { seamTold } from './gap-strip.tsx'
+import { seamShort } from './gap-strip.tsx'
 import type { HoverStore } from './hover-store.ts'
 
 export interface ReadoutLineProps {
@@ -24,7 +24,12 @@ export function ReadoutLine({ strips, cursor, hover }: ReadoutLineProps) {
       <b>
         z {fixed(at.z, 1)} θ {fixed(clock(at.theta), 0)}°{r !== undefined && ` r ${fixed(r)}`}
       </b>
-      {r !== undefined && <span>free to {radii?.freeBy}</span>}
+      {r !== undefined && (
+        <span>
+          free to {radii?.freeBy}
+          {seam && <span className="readout-doubt">, {seamShort(seam)}</span>}
+        </span>
+      )}
       {radii && radii.filled > 0 && (
         <span>
           {radii.filledBy} to r {fixed(radii.filled)}
@@ -35,7 +40,6 @@ export function ReadoutLine({ strips, cursor, hover }: ReadoutLineProps) {
           gap here {fixed(cell.nominal)}, at worst {fixed(cell.worst)}: {cell.between.join(' to ')}
         </span>
       )}
-      {seam && <span className="readout-doubt">{seamTold(seam)}</span>}
       {cell && wide !== undefined && <span>nothing nearer than {fixed(wide, 0)} mm</span>}
     </p>
   )

@@ -15,13 +15,12 @@ import { PartGrips } from './part-grips.tsx'
 import { ReadoutLine } from './readout-line.tsx'
 import { RulerStrip } from './ruler-strip.tsx'
 import { SectionStrip } from './section-strip.tsx'
-import { layoutOf, type Range, type StripLayout, zoomed } from './strip-frame.ts'
+import { layoutOf, narrow, type Range, type StripLayout, zoomed } from './strip-frame.ts'
 import { StripNames } from './strip-names.tsx'
 import { StripTools } from './strip-tools.tsx'
 import { StripsToCome } from './strips-to-come.tsx'
 import { UnrolledStrip, unrolledTold } from './unrolled-strip.tsx'
 import { useCursor } from './use-cursor.ts'
-import { useInSight } from './use-in-sight.ts'
 import { useLit } from './use-lit.ts'
 import { useStrips } from './use-strips.ts'
 import { useViewHeight } from './use-view-height.ts'
@@ -48,9 +47,7 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
   const setRange = (range: Range | undefined) => view.setState({ range })
   const shown = { z0: Math.max(z0, layout.range.z0), z1: Math.min(z1, layout.range.z1) }
   const wheel = useWheelZoom(layout, shown, whole, setRange)
-  const scrolls = layout.width > width + 1
-  useInSight(ref, layout.frame.x(cursor.z), scrolls)
-  const pointer = usePlace(layout, whole, theta, cursor, scrolls, setCursor, (at) => hover.setState({ at }))
+  const pointer = usePlace(layout, whole, theta, cursor, setCursor, (at) => hover.setState({ at }))
   return (
     <section className="strips" aria-label="Strips along the hilt">
       <div className="strips-head">
@@ -74,7 +71,7 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
         {width > 0 && (
           <>
             <svg width={layout.width} height={layout.height} aria-hidden="true" focusable="false">
-              <StripNames layout={layout} theta={theta} small={width < 700} />
+              <StripNames layout={layout} theta={theta} small={width < narrow} />
               <LitStretch layout={layout} stretch={stretch} />
               <SectionStrip view={lengthwise} layout={layout} dimensions={dimensions} lit={ids} />
               {strips ? (
@@ -88,13 +85,7 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
               <Marks layout={layout} marks={marks} theta={theta} />
             </svg>
             {/* What follows the hand lies on a sheet of its own: the drawing below is not painted anew. */}
-            <svg
-              ref={wheel}
-              width={layout.width}
-              height={layout.height}
-              className={scrolls ? 'strips-over strips-pan' : 'strips-over'}
-              {...pointer}
-            >
+            <svg ref={wheel} width={layout.width} height={layout.height} className="strips-over" {...pointer}>
               <RulerStrip layout={layout} whole={whole} onRange={setRange} />
               {strips && <PartGrips view={lengthwise} handles={strips.handles} layout={layout} whole={whole} />}
               <CursorLayer layout={layout} whole={whole} cursor={cursor} hover={hover} onCursor={setCursor} />
@@ -176,7 +167,6 @@ function usePlace(
   whole: Range,
   theta: number,
   cursor: Cursor,
-  scrolls: boolean,
   onCursor: (c: Cursor) => void,
   onHover: (c: Cursor | undefined) => void,
 ) {
@@ -194,10 +184,9 @@ function usePlace(
       return { z, theta: y <= layout.frame.y(0) ? theta : (theta + 180) % 360 }
     return { z, theta: cursor.theta }
   }
-  const byFinger = (event: PointerEvent) => scrolls && event.pointerType === 'touch'
   return {
     onPointerDown: (event: PointerEvent<SVGSVGElement>) => {
-      if (byFinger(event) || event.button !== 0) return
+      if (event.button !== 0) return
       event.currentTarget.setPointerCapture(event.pointerId)
       held.current = true
       onCursor(placeOf(event))
@@ -213,8 +202,5 @@ function usePlace(
       held.current = false
     },
     onPointerLeave: () => onHover(undefined),
-    onClick: (event: React.MouseEvent<SVGSVGElement>) => {
-      if (scrolls) onCursor(placeOf(event))
-    },
   }
 }
