@@ -41,6 +41,19 @@ test('on a phone all of the hilt is seen at once, and "Whole hilt" waits until i
   await expect(whole).toBeDisabled()
 })
 
+for (const [name, width, height] of [
+  ['a small screen', 1280, 800],
+  ['a wide screen', 1920, 1080],
+] as const)
+  test(`at the foot of a long step findings and cross-section are still seen on ${name}`, async ({ page }) => {
+    await page.setViewportSize({ width, height })
+    await table(page, 'ferry-lantern')
+    await page.getByRole('button', { name: 'Sled', exact: true }).click()
+    await page.getByRole('button', { name: 'Go on to Print' }).scrollIntoViewIfNeeded()
+    await expect(page.getByRole('heading', { name: 'Findings' })).toBeInViewport({ ratio: 1 })
+    await expect(page.locator('.cross svg')).toBeInViewport({ ratio: 1 })
+  })
+
 test('the ruler zooms and pans by keys and buttons; the wheel alone does not', async ({ page }) => {
   await table(page, 'pier-lantern')
   const whole = await ruler(page).getAttribute('aria-valuetext')
