@@ -131,3 +131,26 @@ for (const theme of ['light', 'dark'] as const)
     const found = await new AxeBuilder({ page }).include('.strips').include('.cross-panel').analyze()
     expect(found.violations.map((v) => [v.id, v.nodes.map((n) => n.html.slice(0, 120))])).toEqual([])
   })
+
+test('the strips follow what is pushed in, say where it first comes against something, and go back', async ({
+  page,
+}) => {
+  await table(page, 'weir-lantern')
+  const inPlace = await ruler(page).getAttribute('aria-valuetext')
+  const corner = page.locator('details').filter({ has: page.locator('summary', { hasText: 'Push it in' }) })
+  await corner.locator('summary').click()
+  await expect(corner.locator('.push-picture svg')).toBeVisible()
+  await expect(page.locator('.strip-push')).toHaveCount(0)
+  const depth = page.getByRole('textbox', { name: 'Depth in mm' })
+  await depth.fill('30')
+  await depth.press('Enter')
+  await expect(page.locator('.strip-push')).toContainText('depth 33.9')
+  await expect(page.locator('.readout')).toContainText('first against mouth thread at depth 37.9')
+  // There is room for the sled before the mouth.
+  await expect(ruler(page)).not.toHaveAttribute('aria-valuetext', inPlace ?? '')
+  await expect(page.locator('.strips .part-grip')).toHaveCount(0)
+  await corner.locator('summary').click()
+  await expect(page.locator('.strip-push')).toHaveCount(0)
+  await expect(ruler(page)).toHaveAttribute('aria-valuetext', inPlace ?? '')
+  await expect(page.locator('.strips .part-grip').first()).toBeVisible()
+})

@@ -11,12 +11,14 @@ export interface ReadoutLineProps {
   readonly strips: JobStrips | undefined
   readonly cursor: Cursor
   readonly hover: HoverStore
+  /** While something is pushed in, what there is to say of it: the values are of what is in its place. */
+  readonly pushed: string | undefined
 }
 
 /** The place under the pointer, or at the cursor, and what there is, in one line. */
-export function ReadoutLine({ strips, cursor, hover }: ReadoutLineProps) {
+export function ReadoutLine({ strips, cursor, hover, pushed }: ReadoutLineProps) {
   const at = useStore(hover, (h) => h.at) ?? cursor
-  const here = strips && readoutAt(strips.gap, strips.unrolled, at.z, at.theta)
+  const here = strips && pushed === undefined ? readoutAt(strips.gap, strips.unrolled, at.z, at.theta) : undefined
   const { radii, cell, wide, seam } = here ?? {}
   const r = radii && Number.isFinite(radii.free) ? radii.free : undefined
   return (
@@ -24,6 +26,7 @@ export function ReadoutLine({ strips, cursor, hover }: ReadoutLineProps) {
       <b>
         z {fixed(at.z, 1)} θ {fixed(clock(at.theta), 0)}°{r !== undefined && ` r ${fixed(r)}`}
       </b>
+      {pushed !== undefined && <span>{pushed}</span>}
       {r !== undefined && (
         <span>
           free to {radii?.freeBy}

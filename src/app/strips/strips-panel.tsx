@@ -12,6 +12,7 @@ import { CursorLayer, clock } from './cursor-layer.tsx'
 import { GapStrip, gapTold } from './gap-strip.tsx'
 import { createHoverStore } from './hover-store.ts'
 import { PartGrips } from './part-grips.tsx'
+import { PushLayer } from './push-layer.tsx'
 import { ReadoutLine } from './readout-line.tsx'
 import { RulerStrip } from './ruler-strip.tsx'
 import { SectionStrip } from './section-strip.tsx'
@@ -22,6 +23,7 @@ import { StripsToCome } from './strips-to-come.tsx'
 import { UnrolledStrip, unrolledTold } from './unrolled-strip.tsx'
 import { useCursor } from './use-cursor.ts'
 import { useLit } from './use-lit.ts'
+import { usePushed } from './use-pushed.ts'
 import { useStrips } from './use-strips.ts'
 import { useViewHeight } from './use-view-height.ts'
 
@@ -34,8 +36,11 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
   const viewHeight = useViewHeight()
   const [middle, setMiddle] = useState(0)
   const [hover] = useState(createHoverStore)
+  const pushed = usePushed(lengthwise)
   const { reach } = lengthwise
-  const { z0, z1 } = wholeOf(lengthwise)
+  const inPlace = useMemo(() => wholeOf(lengthwise), [lengthwise])
+  const z0 = Math.min(inPlace.z0, pushed?.room.z0 ?? inPlace.z0)
+  const z1 = Math.max(inPlace.z1, pushed?.room.z1 ?? inPlace.z1)
   const whole: Range = useMemo(() => ({ z0, z1 }), [z0, z1])
   const layout = useMemo(
     () => layoutOf({ whole, reach, range: zoom, width, viewHeight, dimensions, middle }),
@@ -51,7 +56,7 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
   return (
     <section className="strips" aria-label="Strips along the hilt">
       <div className="strips-head">
-        <ReadoutLine strips={strips} cursor={cursor} hover={hover} />
+        <ReadoutLine strips={strips} cursor={cursor} hover={hover} pushed={pushed?.words} />
         <StripTools
           theta={theta}
           onTheta={(to) => view.setState({ theta: to })}
@@ -65,29 +70,32 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
         />
       </div>
       <p className="unseen">
-        {told(lengthwise)} {strips && gapTold(strips.gap)} {strips && unrolledTold(strips.unrolled)}
+        {told(pushed?.view ?? lengthwise)} {strips && gapTold(strips.gap)} {strips && unrolledTold(strips.unrolled)}
       </p>
       <div className="strips-sheet strip" ref={ref}>
         {width > 0 && (
           <>
             <svg width={layout.width} height={layout.height} aria-hidden="true" focusable="false">
               <StripNames layout={layout} theta={theta} small={width < narrow} />
-              <LitStretch layout={layout} stretch={stretch} />
-              <SectionStrip view={lengthwise} layout={layout} dimensions={dimensions} lit={ids} />
+              {!pushed && <LitStretch layout={layout} stretch={stretch} />}
+              <SectionStrip view={pushed?.view ?? lengthwise} layout={layout} dimensions={dimensions} lit={ids} />
               {strips ? (
                 <>
                   <GapStrip view={strips.gap} layout={layout} />
-                  <UnrolledStrip view={strips.unrolled} layout={layout} whole={whole} lit={ids} />
+                  <UnrolledStrip view={strips.unrolled} layout={layout} whole={inPlace} lit={ids} />
                 </>
               ) : (
                 <StripsToCome layout={layout} />
               )}
-              <Marks layout={layout} marks={marks} theta={theta} />
+              {pushed && <PushLayer layout={layout} pushed={pushed} />}
+              <Marks layout={layout} marks={pushed?.marks ?? marks} theta={theta} />
             </svg>
             {/* What follows the hand lies on a sheet of its own: the drawing below is not painted anew. */}
             <svg ref={wheel} width={layout.width} height={layout.height} className="strips-over" {...pointer}>
               <RulerStrip layout={layout} whole={whole} onRange={setRange} />
-              {strips && <PartGrips view={lengthwise} handles={strips.handles} layout={layout} whole={whole} />}
+              {strips && !pushed && (
+                <PartGrips view={lengthwise} handles={strips.handles} layout={layout} whole={whole} />
+              )}
               <CursorLayer layout={layout} whole={whole} cursor={cursor} hover={hover} onCursor={setCursor} />
             </svg>
           </>
