@@ -4,6 +4,7 @@ import { addPart, type PartKind, partKinds } from '../../../job/add-part.ts'
 import { recordOf } from '../../fields/fields-for.ts'
 import { focusPath } from '../../fields/focus-path.ts'
 import { useChoices } from '../../readings/use-choices.ts'
+import { fixed } from '../../sheet/numbers.ts'
 import { useProject, useView, useWork } from '../../work/work-context.ts'
 import { HiltFirst } from './hilt-first.tsx'
 import { kindWords } from './kind-words.ts'
@@ -23,12 +24,12 @@ export function PartsList() {
     view.setState({ lit: path })
   }
   const add = (kind: PartKind) => {
-    const { project, id } = addPart(job.get(), kind, choices?.parts, placeOf)
+    const { project, id, noRoom } = addPart(job.get(), kind, choices?.parts, placeOf)
     flushSync(() => {
       job.settle()
       job.edit(() => project)
       show(`parts/${id}`)
-      setSaid(`${project.parts.find((p) => p.id === id)?.name} is in.`)
+      setSaid(addedWords(project.parts.find((p) => p.id === id)?.name ?? id, noRoom))
     })
     focusPath(kind === 'other' ? `parts/${id}/name` : `parts/${id}/preset`)
   }
@@ -80,6 +81,11 @@ export function PartsList() {
     </section>
   )
 }
+
+const addedWords = (name: string, noRoom: number | undefined): string =>
+  noRoom === undefined
+    ? `${name} is in.`
+    : `${name} is in, but no free stretch of ${fixed(noRoom, 1)} mm is left: it stands after the last part. Move it, or make room.`
 
 const addId = (kind: PartKind): string => `fill-add-${kind}`
 

@@ -1,6 +1,6 @@
 import { freshId, withRecord, withValue } from '../../../project/path.ts'
+import { SmallChoice } from '../../fields/small-choice.tsx'
 import { useProject, useSetValue, useWork } from '../../work/work-context.ts'
-import { SmallChoice } from '../sled/small-choice.tsx'
 
 /** Which sled is printed on which printer, where there are several; one more printer. */
 export function PrinterChoice() {
