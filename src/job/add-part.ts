@@ -42,14 +42,13 @@ export interface Added {
   readonly project: Project
   /** Id of the new part. */
   readonly id: string
-  /** So many mm found no free stretch: it stands after the last part, wherever that is. */
+  /** So many mm found no free stretch: it lies over others. */
   readonly noRoom?: number
 }
 
 /**
- * The project with one more part of a kind, in its usual size and in the first stretch where it fits, or else after the
- * last one on the sled; a contact at the first end of a cell that has none. Where everything lies is taken from the
- * newest answer.
+ * The project with one more part of a kind, in its usual size and in the first stretch where it fits; a contact at the
+ * first end of a cell that has none. Where everything lies is taken from the newest answer.
  */
 export function addPart(
   project: Project,
@@ -143,9 +142,9 @@ function placed(project: Project, kind: PartKind, body: BodyInput, placeOf: Plac
   const inWall = throughWall(body)
   const mouth = mouthOf(project)
   const long = before + (lengthAlong(body) ?? 0)
-  const { known, free } = freeStretch(project, long, inWall, mouth, placeOf)
+  const free = freeStretch(project, long, inWall, mouth, placeOf)
   const z = free ? startOf(free, before) : afterLast(project, before, placeOf)
-  const noRoom = known && !free ? { noRoom: long } : {}
+  const noRoom = free && !free.fits ? { noRoom: long } : {}
   if (inWall) return { on: free?.section ?? mouth, goesIn: 'after', at: { z, face: 'rear', theta: 0 }, ...noRoom }
   return { at: { z, ...(kind === 'switch' ? { across: { pushed: 0, gap: stemRoom }, facing: 0 } : {}) }, ...noRoom }
 }
@@ -154,7 +153,7 @@ function placed(project: Project, kind: PartKind, body: BodyInput, placeOf: Plac
 const startOf = ({ rear, after }: FreeStretch, room: number): ZPlaceInput =>
   after ? heightFrom(rear + room, after, 'blade') : heightAlone(rear + room)
 
-/** A wall after the last part on the sled or in the hilt's wall, or an end wall inside the mouth where it is the first. */
+/** Before all places are known: a wall after the last part, or an end wall inside the mouth where it is the first. */
 function afterLast(project: Project, room: number, placeOf: PlaceOf): ZPlaceInput {
   const sled = project.sleds[0]
   const all = project.parts.filter((p) => !p.on?.startsWith('sleds/') || p.on === `sleds/${sled?.id}`)

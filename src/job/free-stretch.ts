@@ -3,11 +3,13 @@ import type { Project } from '../project/schema/project.ts'
 import type { PlaceOf } from './place-forms.ts'
 import { usualLayout } from './usual-layout.ts'
 
-/** Where something of a length fits: from so far on, behind the part that it is measured from. */
+/** Where something of a length is put: from so far on, behind the part that it is measured from. */
 export interface FreeStretch {
   readonly rear: number
-  /** The last part before it; undefined where it is the first. */
+  /** The last part before it; undefined where it is the first, or lies over others. */
   readonly after: Place | undefined
+  /** No stretch has room: it lies at the end of where it may be, over what is there. */
+  readonly fits: boolean
   /** The section it lies in. */
   readonly section: string
 }
@@ -22,7 +24,7 @@ const fromEnd = 1
 
 /**
  * The first stretch from the rear in which so many mm fit with the usual distance to every part before and behind, in
- * a section's own wall where it goes through one. `known` is false where somebody's place is not known yet.
+ * a section's own wall where it goes through one. Undefined where somebody's place is not known yet.
  */
 export function freeStretch(
   project: Project,
@@ -30,11 +32,10 @@ export function freeStretch(
   inWall: boolean,
   mouth: string,
   placeOf: PlaceOf,
-): { readonly known: boolean; readonly free: FreeStretch | undefined } {
+): FreeStretch | undefined {
   const taken = project.parts.flatMap((p) => placeOf(`parts/${p.id}`) ?? [])
   const sections = project.sections.flatMap((s) => placeOf(`sections/${s.id}`) ?? [])
-  if (taken.length < project.parts.length || sections.length < project.sections.length)
-    return { known: false, free: undefined }
+  if (taken.length < project.parts.length || sections.length < project.sections.length) return undefined
   const whole = roomOf(project, mouth, sections, placeOf)
   const rooms = inWall
     ? sections.map((s) => ({
@@ -42,9 +43,13 @@ export function freeStretch(
         blade: Math.min(whole.blade, s.blade - fromEnd),
       }))
     : [whole]
-  const found = rooms.flatMap((room) => firstIn(room, taken, long) ?? []).at(0)
-  const section = found && sections.find((s) => s.blade >= found.rear && s.rear <= found.rear)?.ref
-  return { known: true, free: found && section !== undefined ? { ...found, section } : undefined }
+  const found = rooms.flatMap((room) => firstIn(room, taken, long) ?? [])[0] ?? {
+    rear: Math.max(whole.rear, whole.blade - long),
+    after: undefined,
+    fits: false,
+  }
+  const section = sections.find((s) => s.rear <= found.rear && found.rear <= s.blade)?.ref ?? mouth
+  return { ...found, section }
 }
 
 /** Where parts may lie: in a sled whose ends are typed between these; else it grows, from its mouth to the hilt's end. */
@@ -67,5 +72,5 @@ function firstIn(room: Stretch, taken: readonly Place[], long: number): Omit<Fre
     if (part.rear - usualLayout.between >= rear + long) break
     if (part.blade + usualLayout.between > rear) [rear, after] = [part.blade + usualLayout.between, part]
   }
-  return rear + long <= room.blade + 1e-9 ? { rear, after } : undefined
+  return rear + long <= room.blade + 1e-9 ? { rear, after, fits: true } : undefined
 }

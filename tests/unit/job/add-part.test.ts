@@ -134,12 +134,13 @@ describe('filling an empty hilt part by part', () => {
     expect(made.project.parts.at(-1)).toMatchObject({ on: 'sections/front', at: { z: { of: 'parts/cell' } } })
   })
 
-  it('says so where no stretch has room, and stands behind everything', () => {
+  it('says so where no stretch has room, and lies where it can be judged: within the ends of the sled', () => {
     const project = projectOf(demo('pier-lantern'))
     const places: readonly Place[] = placesOf(judged(project).assembly)
     const made = addPart(project, 'board', parts, (ref) => places.find((x) => x.ref === ref))
     expect(made.noRoom).toBeGreaterThan(20)
-    expect(made.project.parts.at(-1)?.at?.z).toMatchObject({ of: 'parts/switch', end: 'blade' })
+    expect(made.project.parts.at(-1)?.at?.z).toBeCloseTo(188 - 2 - (made.noRoom ?? 0), 6)
+    expect(judged(made.project).verdict).toBe('clash')
     expect(addPart(project, 'contact', parts, () => undefined).noRoom).toBeUndefined()
   })
 

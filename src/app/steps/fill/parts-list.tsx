@@ -16,7 +16,7 @@ export function PartsList() {
   const { job, view } = useWork()
   const parts = useProject((p) => p.parts)
   const [open, setOpen] = useOpenPart()
-  const [said, setSaid] = useState('')
+  const [said, setSaid] = useState({ words: '', doubt: false })
   const choices = useChoices()
   const { placeOf } = usePlaces()
   const show = (path: string | undefined) => {
@@ -29,13 +29,16 @@ export function PartsList() {
       job.settle()
       job.edit(() => project)
       show(`parts/${id}`)
-      setSaid(addedWords(project.parts.find((p) => p.id === id)?.name ?? id, noRoom))
+      setSaid({
+        words: addedWords(project.parts.find((p) => p.id === id)?.name ?? id, noRoom),
+        doubt: noRoom !== undefined,
+      })
     })
     focusPath(kind === 'other' ? `parts/${id}/name` : `parts/${id}/preset`)
   }
   const removed = (name: string, next: string | undefined) => {
     show(undefined)
-    setSaid(`${name} is out; Undo brings it back.`)
+    setSaid({ words: `${name} is out; Undo brings it back.`, doubt: false })
     document.getElementById(next ?? addId('cell'))?.focus()
   }
   return (
@@ -77,7 +80,7 @@ export function PartsList() {
           </button>
         ))}
       </fieldset>
-      <output className="small soft">{said}</output>
+      <output className={`fill-said small ${said.doubt ? 'field-question-plain' : 'soft'}`}>{said.words}</output>
     </section>
   )
 }
@@ -85,7 +88,7 @@ export function PartsList() {
 const addedWords = (name: string, noRoom: number | undefined): string =>
   noRoom === undefined
     ? `${name} is in.`
-    : `${name} is in, but no free stretch of ${fixed(noRoom, 1)} mm is left: it stands after the last part. Move it, or make room.`
+    : `${name} is in, but no free stretch of ${fixed(noRoom, 1)} mm is left: it lies over others. Move it, or make room.`
 
 const addId = (kind: PartKind): string => `fill-add-${kind}`
 
