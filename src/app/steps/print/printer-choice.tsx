@@ -14,7 +14,7 @@ export function PrinterChoice() {
   }
   const unused = printers.find((q, i) => i > 0 && sleds.every((s) => s.printer !== q.id))
   return (
-    <div className="box-choices">
+    <div className="printer-choice">
       {printers.length > 1 &&
         sleds.map((s) => (
           <SmallChoice
