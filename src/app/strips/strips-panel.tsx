@@ -25,6 +25,7 @@ import { useCursor } from './use-cursor.ts'
 import { useLit } from './use-lit.ts'
 import { usePushed } from './use-pushed.ts'
 import { useStrips } from './use-strips.ts'
+import { useToldHeight } from './use-told-height.ts'
 import { useViewHeight } from './use-view-height.ts'
 
 /** All strips on one ruler: section, least gap, unrolled map, and one cursor through them. */
@@ -46,6 +47,7 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
     () => layoutOf({ whole, reach, range: zoom, width, viewHeight, dimensions, middle }),
     [whole, reach, zoom, width, viewHeight, dimensions, middle],
   )
+  useToldHeight(ref, layout)
   const cursor = useCursor()
   const { marks, ids, stretch } = useLit()
   const setCursor = (to: Cursor) => view.setState({ cursor: to })
