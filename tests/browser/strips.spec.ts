@@ -147,7 +147,7 @@ test('the strips follow what is pushed in, say where it first comes against some
   await depth.fill('30')
   await depth.press('Enter')
   await expect(page.locator('.strip-push')).toContainText('depth 33.9')
-  await expect(page.locator('.readout')).toContainText('first against mouth thread at depth 37.9')
+  await expect(page.locator('.readout')).toContainText('first against mouth thread at 37.9')
   // There is room for the sled before the mouth.
   await expect(ruler(page)).not.toHaveAttribute('aria-valuetext', inPlace ?? '')
   await expect(page.locator('.strips .part-grip')).toHaveCount(0)

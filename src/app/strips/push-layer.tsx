@@ -13,7 +13,7 @@ export function PushLayer({ layout, pushed }: { readonly layout: StripLayout; re
       {[gap, unrolled].map(({ y, height }) => (
         <g key={y}>
           <rect className="push-veil" x={left} y={y - 2} width={width - left} height={height + 4} />
-          <text x={(left + width) / 2} y={y + height / 2} dy="0.35em" textAnchor="middle">
+          <text x={left + 10} y={y + height / 2} dy="0.35em">
             of all in its place
           </text>
         </g>

@@ -4,7 +4,7 @@ import { pushedSection, wayRoom } from '../../papers/pushed-section.ts'
 import { shiftAt } from '../../papers/way-shift.ts'
 import type { Mark } from '../drawing/lengthwise-section.tsx'
 import { sampleAt, stopsOf } from '../push/pushing.ts'
-import { capital, fixed } from '../sheet/numbers.ts'
+import { fixed } from '../sheet/numbers.ts'
 import { useWays } from '../work/use-ways.ts'
 import { useView } from '../work/work-context.ts'
 import type { Range } from './strip-frame.ts'
@@ -37,16 +37,14 @@ export function usePushed(lengthwise: LengthwiseView): PushedStrips | undefined 
     const [first] = stopsOf(way)
     const now = sampleAt(way, depth)
     const least = now && Number.isFinite(now.gap) ? `least gap ${fixed(now.gap)} mm` : 'nothing near it'
-    const stop = first
-      ? `first against ${first.obstacle} at depth ${fixed(first.depth, 1)}`
-      : 'nothing stops it on its way'
+    const stop = first ? `first against ${first.obstacle} at ${fixed(first.depth, 1)}` : 'nothing stops it on its way'
     return {
       view: pushedSection(lengthwise, way, depth),
       room,
       face: depth + brought,
       depth,
       marks: first ? [{ at: { ...first.at, z: first.at.z + brought }, tone: 'clash' }] : [],
-      words: `${capital(way.name)}: depth ${fixed(depth, 1)} of ${fixed(way.to, 1)} mm, ${least}; ${stop}`,
+      words: `depth ${fixed(depth, 1)} of ${fixed(way.to, 1)} mm, ${least}; ${stop}`,
     }
   }, [lengthwise, way, room, depth])
 }
