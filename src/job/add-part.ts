@@ -1,9 +1,11 @@
-import type { PartPreset, PresetChoices } from '../presets/preset-choices.ts'
+import type { PresetChoices } from '../presets/preset-choices.ts'
 import { freshId } from '../project/path.ts'
-import type { PartInput } from '../project/schema/part.ts'
+import type { BodyInput, PartInput } from '../project/schema/part.ts'
 import type { ZPlaceInput } from '../project/schema/place.ts'
 import type { Project } from '../project/schema/project.ts'
-import { heightAlone, type PlaceOf, throughWall } from './place-forms.ts'
+import { type FreeStretch, freeStretch } from './free-stretch.ts'
+import { lengthAlong } from './part-forms.ts'
+import { heightAlone, heightFrom, type PlaceOf, throughWall } from './place-forms.ts'
 import { usualLayout } from './usual-layout.ts'
 
 export type PartKind = PartInput['kind']
@@ -40,11 +42,13 @@ export interface Added {
   readonly project: Project
   /** Id of the new part. */
   readonly id: string
+  /** So many mm found no free stretch: it lies over others. */
+  readonly noRoom?: number
 }
 
 /**
- * The project with one more part of a kind, in its usual size and after the last one on the sled; a contact at the first
- * end of a cell that has none. Where everything lies is taken from the newest answer.
+ * The project with one more part of a kind, in its usual size and in the first stretch where it fits; a contact at the
+ * first end of a cell that has none. Where everything lies is taken from the newest answer.
  */
 export function addPart(
   project: Project,
@@ -57,14 +61,15 @@ export function addPart(
   const id = freshId(project.parts, name)
   const wanted = bare?.end === 'rear' ? 'contact-coil' : kind === 'other' ? undefined : firstPreset[kind]
   const preset = kind === 'other' ? undefined : (presets?.[kind].find((p) => p.id === wanted) ?? presets?.[kind][0])
-  const part: PartInput = {
+  const { noRoom, ...place }: Placing = bare
+    ? { presses: { part: bare.part, end: bare.end } }
+    : placed(project, kind, preset?.body ?? plain, placeOf)
+  const part: PartInput = { id, name, kind, ...(preset ? { preset: preset.id } : { body: plain }), ...place }
+  return {
+    project: { ...project, parts: [...project.parts, part] },
     id,
-    name,
-    kind,
-    ...(preset ? { preset: preset.id } : { body: { shape: 'box', width: '10', height: '5', length: '10' } }),
-    ...(bare ? { presses: { part: bare.part, end: bare.end } } : placed(project, kind, preset, placeOf)),
+    ...(noRoom === undefined ? {} : { noRoom }),
   }
-  return { project: { ...project, parts: [...project.parts, part] }, id }
 }
 
 /** A like part right after it, on its own in the list: what presses or is fitted is not what the first is. */
@@ -127,22 +132,31 @@ function bareEnd(project: Project): BareEnd | undefined {
   return undefined
 }
 
-function placed(
-  project: Project,
-  kind: PartKind,
-  preset: PartPreset | undefined,
-  placeOf: PlaceOf,
-): Pick<PartInput, 'at' | 'on' | 'goesIn'> {
+/** What a part without a preset is tried with. */
+const plain: BodyInput = { shape: 'box', width: '10', height: '5', length: '10' }
+
+type Placing = Pick<PartInput, 'at' | 'on' | 'goesIn' | 'presses'> & Pick<Added, 'noRoom'>
+
+function placed(project: Project, kind: PartKind, body: BodyInput, placeOf: PlaceOf): Placing {
   const before = kind === 'cell' ? usualLayout.rearContact : 0
-  const z = afterLast(project, before, placeOf)
-  if (throughWall(preset?.body)) return { on: mouthOf(project), goesIn: 'after', at: { z, face: 'rear', theta: 0 } }
-  return { at: { z, ...(kind === 'switch' ? { across: { pushed: 0, gap: stemRoom }, facing: 0 } : {}) } }
+  const inWall = throughWall(body)
+  const mouth = mouthOf(project)
+  const long = before + (lengthAlong(body) ?? 0)
+  const free = freeStretch(project, long, inWall, mouth, placeOf)
+  const z = free ? startOf(free, before) : afterLast(project, before, placeOf)
+  const noRoom = free && !free.fits ? { noRoom: long } : {}
+  if (inWall) return { on: free?.section ?? mouth, goesIn: 'after', at: { z, face: 'rear', theta: 0 }, ...noRoom }
+  return { at: { z, ...(kind === 'switch' ? { across: { pushed: 0, gap: stemRoom }, facing: 0 } : {}) }, ...noRoom }
 }
 
-/** A wall after the last part on the sled, or an end wall inside the mouth where it is the first. */
+/** Measured from the part before it, as one lays it down; the first by its height. */
+const startOf = ({ rear, after }: FreeStretch, room: number): ZPlaceInput =>
+  after ? heightFrom(rear + room, after, 'blade') : heightAlone(rear + room)
+
+/** Before all places are known: a wall after the last part, or an end wall inside the mouth where it is the first. */
 function afterLast(project: Project, room: number, placeOf: PlaceOf): ZPlaceInput {
   const sled = project.sleds[0]
-  const all = project.parts.filter((p) => p.on === undefined || p.on === `sleds/${sled?.id}`)
+  const all = project.parts.filter((p) => !p.on?.startsWith('sleds/') || p.on === `sleds/${sled?.id}`)
   // Before anything is judged, what presses on a rear end is the one thing known not to be the last.
   const on = all.filter((p) => p.presses?.end !== 'rear')
   const reach = (p: PartInput) => placeOf(`parts/${p.id}`)?.blade

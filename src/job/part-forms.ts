@@ -105,6 +105,9 @@ function sizesOf(body: BodyInput): { across: QuantityInput; out: QuantityInput; 
   }
 }
 
+/** How long a body is along the hilt, mm; undefined where that cannot be read. */
+export const lengthAlong = (body: BodyInput): number | undefined => nominalOf(sizesOf(body).along)
+
 /** Height of a board over all that stands on it; undefined where nothing does. */
 function overComponents(body: Extract<BodyInput, { shape: 'outline' }>): number | undefined {
   if (!body.components || body.components.length === 0) return undefined

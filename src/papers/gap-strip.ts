@@ -13,6 +13,7 @@ import { type Unit, unitOf, type World, worldOf } from '../checks/world.ts'
 import type { Assembly, State } from '../resolve/assembly.ts'
 import { gapOfSlice, type Near, nearOf } from './nearness.ts'
 import { nominalSolid } from './nominal.ts'
+import { type OpenSeam, openSeams } from './open-seams.ts'
 
 /**
  * The least gap along the hilt: of each slice of a sled and what it carries to whatever is around it. The same bodies
@@ -28,6 +29,8 @@ export interface GapStripView {
   readonly threads: readonly ThreadStretch[]
   /** Free bore along the axis, mm. */
   readonly bores: readonly FreeBore[]
+  /** Where a unit lies in a mouth that the section before or behind it does not fill. */
+  readonly seams: readonly OpenSeam[]
 }
 
 /** One sled with what it carries. */
@@ -90,10 +93,12 @@ export function gapStripView(assembly: Assembly, state = assembly.states[0]?.id 
   const world = worldOf(assembly)
   const now = assembly.states.find((s) => s.id === state)
   const steps = assembly.sections.flatMap((s) => s.steps).filter((s) => isThere(s.states, state))
+  const runs = now ? assembly.sleds.flatMap((sled) => runOf(world, unitOf(world, sled), now)) : []
   return {
     limit: assembly.thresholds.clearance.value,
     widest,
-    runs: now ? assembly.sleds.flatMap((sled) => runOf(world, unitOf(world, sled), now)) : [],
+    runs,
+    seams: openSeams(assembly, state).filter((s) => runs.some((r) => r.cells.some((c) => c.z0 < s.z1 && c.z1 > s.z0))),
     threads: steps.flatMap((s): ThreadStretch[] =>
       s.thread && s.r0
         ? [

@@ -2,6 +2,7 @@ import { isThere } from '../body/there.ts'
 import type { Assembly, Part } from '../resolve/assembly.ts'
 import { planSled } from '../sled/plan-sled.ts'
 import { type MetalLeaf, metalLeaves } from './metal-leaves.ts'
+import { ridesOf } from './rides.ts'
 import { roomOf, type SimpleSolid, simpleSolid } from './simple-solid.ts'
 import { solidsOf } from './solid-contents.ts'
 
@@ -49,12 +50,6 @@ export function hiltSolid(assembly: Assembly, state = assembly.states[0]?.id ?? 
     metal: metalLeaves(assembly, state).filter((leaf) => !gone?.has(leaf.section)),
     things: [...parts, ...intrusions, ...rods].flatMap((t) => (t ? [t] : [])),
   }
-}
-
-function ridesOf(p: Part): string {
-  if (p.goesIn === 'after') return p.id
-  if (p.sled !== undefined) return `sleds/${p.sled}`
-  return p.section === undefined ? p.id : `sections/${p.section}`
 }
 
 function thing(

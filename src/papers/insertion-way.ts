@@ -9,6 +9,7 @@ import { type World, worldOf } from '../checks/world.ts'
 import type { Assembly, Insertion } from '../resolve/assembly.ts'
 import { absentDuring } from './absent-during.ts'
 import { gapAlong, type WaySample } from './gap-along.ts'
+import { carriedBy } from './rides.ts'
 
 /**
  * One move of the insertion list, from outside the mouth to its place. Depths are heights of the moving unit's
@@ -35,6 +36,8 @@ export interface InsertionWay {
   readonly touches: readonly WayTouch[]
   /** References of what is not there while it moves. */
   readonly absent: readonly string[]
+  /** References of all that moves with it, itself first. */
+  readonly carries: readonly string[]
 }
 
 /** What comes against what, first on the way in, at measured sizes. */
@@ -93,6 +96,7 @@ function wayOf(world: World, i: Insertion, moving: Moving): InsertionWay {
     samples: gapAlong(pairs, depths, to, named),
     touches,
     absent: absentDuring(assembly, i, moving),
+    carries: carriedBy(assembly, i.moves),
   }
 }
 

@@ -1,4 +1,5 @@
 import type { GapCell, GapStripView } from './gap-strip.ts'
+import type { OpenSeam } from './open-seams.ts'
 import { type RadiiHere, radiiAt, type UnrolledView } from './unrolled.ts'
 
 /** What there is at one place of the hilt. */
@@ -11,6 +12,8 @@ export interface Readout {
   readonly cell: GapCell | undefined
   /** That slice keeps a distance wider than is told apart, mm. */
   readonly wide: number | undefined
+  /** It lies in a mouth that nothing fills. */
+  readonly seam: OpenSeam | undefined
 }
 
 export function readoutAt(gap: GapStripView, unrolled: UnrolledView, z: number, theta: number): Readout {
@@ -21,6 +24,7 @@ export function readoutAt(gap: GapStripView, unrolled: UnrolledView, z: number, 
     theta,
     radii: radiiAt(unrolled.table, z, theta),
     cell,
+    seam: gap.seams.find((s) => s.z0 <= z && z <= s.z1),
     wide: cell && cell.nominal >= gap.widest ? gap.widest : undefined,
   }
 }

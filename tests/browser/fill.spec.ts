@@ -12,6 +12,18 @@ async function fill(page: Page, job: string): Promise<void> {
   await expect(page.getByRole('heading', { name: 'What goes in' })).toBeVisible()
 }
 
+test('a move is added for what has none, and a part without a free stretch says so', async ({ page }) => {
+  await fill(page, 'demo/pier-lantern')
+  const [what, add] = [page.getByLabel('What moves').last(), page.getByRole('button', { name: 'Add a move' })]
+  await expect(what).toHaveValue('parts/switch')
+  await add.click()
+  await expect(page.locator('[id="insertions/move/moves"]')).toHaveValue('parts/switch')
+  await expect(what).toHaveValue('')
+  await expect(add).toBeDisabled()
+  await page.getByRole('button', { name: 'Add a part: Board' }).click()
+  await expect(page.locator('output', { hasText: 'is in' })).toContainText('no free stretch of')
+})
+
 test('an empty hilt is filled part by part, one click each, and stays clear', async ({ page }) => {
   await page.goto('./#new')
   await field(page, 'sections/body/length').fill('240')

@@ -26,19 +26,35 @@ test('one cursor in all strips: by keys, by typing, by a press on the map', asyn
   await expect(page.locator('.cross svg')).toHaveAttribute('aria-label', /z 100\.0 mm/)
 })
 
-test('on a phone the sheet goes along with the cursor', async ({ page }) => {
+test('on a phone all of the hilt is seen at once, and "Whole hilt" waits until it is not', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 })
   await table(page, 'pier-lantern')
-  const seen = async () => {
-    const box = await page.locator('.cursor-line line').first().boundingBox()
-    return box !== null && box.x > 0 && box.x < 390
-  }
-  for (const z of ['5', '150', '20']) {
-    await page.getByRole('textbox', { name: 'at z' }).fill(z)
-    await expect(cursor(page)).toHaveAttribute('aria-valuetext', new RegExp(`^z ${z}\\.0 mm`))
-    await expect.poll(seen).toBe(true)
-  }
+  const sheet = page.locator('.strips-sheet')
+  const beyond = () => sheet.evaluate((e) => e.scrollWidth - e.clientWidth)
+  const whole = page.getByRole('button', { name: 'Whole hilt' })
+  expect(await beyond()).toBe(0)
+  await expect(whole).toBeDisabled()
+  await page.getByRole('button', { name: 'Nearer' }).click()
+  expect(await beyond()).toBe(0)
+  await expect(whole).toBeEnabled()
+  await whole.click()
+  await expect(whole).toBeDisabled()
 })
+
+for (const [name, width, height] of [
+  ['a small screen', 1280, 800],
+  ['a wide screen', 1920, 1080],
+] as const)
+  test(`at the foot of a long step findings and cross-section are still seen on ${name}`, async ({ page }) => {
+    await page.setViewportSize({ width, height })
+    await table(page, 'ferry-lantern')
+    await page.getByRole('button', { name: 'Sled', exact: true }).click()
+    await page.getByRole('button', { name: 'Go on to Print' }).scrollIntoViewIfNeeded()
+    await expect(page.getByRole('heading', { name: 'Findings' })).toBeInViewport({ ratio: 1 })
+    await expect(page.locator('.cross svg')).toBeInViewport({ ratio: 1 })
+    // A large screen has room for the strips, too.
+    if (width > 1600) await expect(page.locator('.strips-over')).toBeInViewport({ ratio: 0.99 })
+  })
 
 test('the ruler zooms and pans by keys and buttons; the wheel alone does not', async ({ page }) => {
   await table(page, 'pier-lantern')
@@ -117,3 +133,26 @@ for (const theme of ['light', 'dark'] as const)
     const found = await new AxeBuilder({ page }).include('.strips').include('.cross-panel').analyze()
     expect(found.violations.map((v) => [v.id, v.nodes.map((n) => n.html.slice(0, 120))])).toEqual([])
   })
+
+test('the strips follow what is pushed in, say where it first comes against something, and go back', async ({
+  page,
+}) => {
+  await table(page, 'weir-lantern')
+  const inPlace = await ruler(page).getAttribute('aria-valuetext')
+  const corner = page.locator('details').filter({ has: page.locator('summary', { hasText: 'Push it in' }) })
+  await corner.locator('summary').click()
+  await expect(corner.locator('.push-picture svg')).toBeVisible()
+  await expect(page.locator('.strip-push')).toHaveCount(0)
+  const depth = page.getByRole('textbox', { name: 'Depth in mm' })
+  await depth.fill('30')
+  await depth.press('Enter')
+  await expect(page.locator('.strip-push')).toContainText('depth 33.9')
+  await expect(page.locator('.readout')).toContainText('first against mouth thread at 37.9')
+  // There is room for the sled before the mouth.
+  await expect(ruler(page)).not.toHaveAttribute('aria-valuetext', inPlace ?? '')
+  await expect(page.locator('.strips .part-grip')).toHaveCount(0)
+  await corner.locator('summary').click()
+  await expect(page.locator('.strip-push')).toHaveCount(0)
+  await expect(ruler(page)).toHaveAttribute('aria-valuetext', inPlace ?? '')
+  await expect(page.locator('.strips .part-grip').first()).toBeVisible()
+})

@@ -11,7 +11,7 @@ export interface RulerProps {
 /** The z ruler that strips share: millimetres from the rear datum. */
 export function Ruler({ frame, z0, z1, y }: RulerProps) {
   const fine = frame.scale >= 4.5 ? 1 : frame.scale >= 2 ? 5 : 10
-  const named = frame.scale >= 3 ? 10 : 20
+  const named = frame.scale >= 3 ? 10 : frame.scale >= 1.7 ? 20 : 50
   const first = Math.ceil(z0 / fine) * fine
   const marks = Array.from({ length: Math.floor((z1 - first) / fine + 1e-9) + 1 }, (_, i) => first + i * fine)
   return (

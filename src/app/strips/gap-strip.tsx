@@ -1,5 +1,6 @@
 import { memo, useId } from 'react'
 import type { GapCell, GapRun, GapStripView } from '../../papers/gap-strip.ts'
+import type { OpenSeam } from '../../papers/open-seams.ts'
 import { threadProfile } from '../../papers/thread-profile.ts'
 import { round } from '../drawing/frame.ts'
 import { fixed } from '../sheet/numbers.ts'
@@ -42,6 +43,16 @@ export const GapStrip = memo(function GapStrip({ view, layout }: GapStripProps) 
       ))}
       <g clipPath={`url(#${clip})`}>
         <Wall view={view} layout={layout} y={y} />
+        {view.seams.map((s) => (
+          <rect
+            key={`${s.z0}`}
+            className="gap-seam"
+            x={round(frame.x(s.z0))}
+            y={round(gap.y)}
+            width={round(frame.x(s.z1) - frame.x(s.z0))}
+            height={round(y(0) - gap.y)}
+          />
+        ))}
         {view.runs.map((run) => {
           const line = lineOf(run, frame.x, y)
           return (
@@ -60,6 +71,16 @@ export const GapStrip = memo(function GapStrip({ view, layout }: GapStripProps) 
           )
         })}
       </g>
+      {view.seams.map((s) => (
+        <text
+          key={`${s.z0}`}
+          className="gap-seam-name"
+          x={round(Math.max(x0 + seamName, Math.min(x1 - seamName, (frame.x(s.z0) + frame.x(s.z1)) / 2)))}
+          y={round(gap.y + 10)}
+        >
+          {seamShort(s)}
+        </text>
+      ))}
       <g className="gap-needed">
         <line x1={x0} x2={x1} y1={y(view.limit)} y2={y(view.limit)} />
         <text x={x1 - 2} y={y(view.limit) - 4} textAnchor="end">
@@ -127,13 +148,28 @@ function base({ cells }: GapRun, x: (z: number) => number, y: number): string {
   return first && last ? `L${round(x(last.z1))} ${y}H${round(x(first.z0))}Z` : ''
 }
 
+/** Half of the room that the words at a joint take, px. */
+const seamName = 62
+
+/** Why the gap rises at a joint, in two or three words. */
+export const seamShort = ({ engaged }: OpenSeam): string =>
+  engaged === undefined ? 'engagement not said' : 'open at the joint'
+
+/** Why the gap rises at a joint. */
+export function seamTold({ name, sections, engaged, z0, z1 }: OpenSeam): string {
+  const both = `${sections[0]} and ${sections[1]}`
+  return engaged === undefined
+    ? `how far ${both} engage is not said, taken as 0: ${name} is open`
+    : `${both} engage ${fixed(engaged, 1)} mm: ${fixed(z1 - z0, 1)} mm of ${name} stay open`
+}
+
 /** The strip in words. */
-export function gapTold({ runs, limit }: GapStripView): string {
+export function gapTold({ runs, limit, seams }: GapStripView): string {
   const least = runs.map(({ name, cells }) => {
     const tight = cells.reduce<GapCell | undefined>((a, c) => (a && a.nominal <= c.nominal ? a : c), undefined)
     return tight
       ? `${name}: least ${fixed(tight.nominal)} at z ${fixed((tight.z0 + tight.z1) / 2, 1)}, at worst ${fixed(Math.min(...cells.map((c) => c.worst)))}`
       : `${name}: nothing near`
   })
-  return `Least gap along the hilt in millimetres, ${fixed(limit)} needed. ${least.join('; ') || 'No sled'}.`
+  return `Least gap along the hilt in millimetres, ${fixed(limit)} needed. ${[...least, ...seams.map(seamTold)].join('; ') || 'No sled'}.`
 }

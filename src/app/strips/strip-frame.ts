@@ -41,10 +41,8 @@ export interface LayoutAsk {
   readonly middle: number
 }
 
-/** Below this width names stand above their strips, and the sheet scrolls sideways, px. */
-const narrow = 700
-/** Drawings are not made smaller than this, px a millimetre. */
-const leastScale = 2.6
+/** Below this width names stand above their strips, px. */
+export const narrow = 700
 const right = 16
 const rulerHeight = 30
 /** Room for diameters above the section and for dimension chains below it, px. */
@@ -60,7 +58,7 @@ export function layoutOf(ask: LayoutAsk): StripLayout {
   const tallest = Math.max(150, Math.min(0.225 * viewHeight, 300))
   const shown = ask.range ?? padded(whole)
   const fit = room / (shown.z1 - shown.z0)
-  const scale = Math.max(ask.range ? 0 : leastScale, ask.range ? fit : Math.min(fit, tallest / (2 * reach)))
+  const scale = ask.range ? fit : Math.min(fit, tallest / (2 * reach))
   const range: Range = { z0: shown.z0, z1: Math.max(shown.z1, shown.z0 + room / scale) }
   const half = Math.min(reach, tallest / 2 / scale)
   const middle = Math.max(half - reach, Math.min(reach - half, ask.middle))

@@ -12,18 +12,20 @@ import { CursorLayer, clock } from './cursor-layer.tsx'
 import { GapStrip, gapTold } from './gap-strip.tsx'
 import { createHoverStore } from './hover-store.ts'
 import { PartGrips } from './part-grips.tsx'
+import { PushLayer } from './push-layer.tsx'
 import { ReadoutLine } from './readout-line.tsx'
 import { RulerStrip } from './ruler-strip.tsx'
 import { SectionStrip } from './section-strip.tsx'
-import { layoutOf, type Range, type StripLayout, zoomed } from './strip-frame.ts'
+import { layoutOf, narrow, type Range, type StripLayout, zoomed } from './strip-frame.ts'
 import { StripNames } from './strip-names.tsx'
 import { StripTools } from './strip-tools.tsx'
 import { StripsToCome } from './strips-to-come.tsx'
 import { UnrolledStrip, unrolledTold } from './unrolled-strip.tsx'
 import { useCursor } from './use-cursor.ts'
-import { useInSight } from './use-in-sight.ts'
 import { useLit } from './use-lit.ts'
+import { usePushed } from './use-pushed.ts'
 import { useStrips } from './use-strips.ts'
+import { useToldHeight } from './use-told-height.ts'
 import { useViewHeight } from './use-view-height.ts'
 
 /** All strips on one ruler: section, least gap, unrolled map, and one cursor through them. */
@@ -35,26 +37,28 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
   const viewHeight = useViewHeight()
   const [middle, setMiddle] = useState(0)
   const [hover] = useState(createHoverStore)
+  const pushed = usePushed(lengthwise)
   const { reach } = lengthwise
-  const { z0, z1 } = wholeOf(lengthwise)
+  const inPlace = useMemo(() => wholeOf(lengthwise), [lengthwise])
+  const z0 = Math.min(inPlace.z0, pushed?.room.z0 ?? inPlace.z0)
+  const z1 = Math.max(inPlace.z1, pushed?.room.z1 ?? inPlace.z1)
   const whole: Range = useMemo(() => ({ z0, z1 }), [z0, z1])
   const layout = useMemo(
     () => layoutOf({ whole, reach, range: zoom, width, viewHeight, dimensions, middle }),
     [whole, reach, zoom, width, viewHeight, dimensions, middle],
   )
+  useToldHeight(ref, layout)
   const cursor = useCursor()
   const { marks, ids, stretch } = useLit()
   const setCursor = (to: Cursor) => view.setState({ cursor: to })
   const setRange = (range: Range | undefined) => view.setState({ range })
   const shown = { z0: Math.max(z0, layout.range.z0), z1: Math.min(z1, layout.range.z1) }
   const wheel = useWheelZoom(layout, shown, whole, setRange)
-  const scrolls = layout.width > width + 1
-  useInSight(ref, layout.frame.x(cursor.z), scrolls)
-  const pointer = usePlace(layout, whole, theta, cursor, scrolls, setCursor, (at) => hover.setState({ at }))
+  const pointer = usePlace(layout, whole, theta, cursor, setCursor, (at) => hover.setState({ at }))
   return (
     <section className="strips" aria-label="Strips along the hilt">
       <div className="strips-head">
-        <ReadoutLine strips={strips} cursor={cursor} hover={hover} />
+        <ReadoutLine strips={strips} cursor={cursor} hover={hover} pushed={pushed?.words} />
         <StripTools
           theta={theta}
           onTheta={(to) => view.setState({ theta: to })}
@@ -68,35 +72,32 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
         />
       </div>
       <p className="unseen">
-        {told(lengthwise)} {strips && gapTold(strips.gap)} {strips && unrolledTold(strips.unrolled)}
+        {told(pushed?.view ?? lengthwise)} {strips && gapTold(strips.gap)} {strips && unrolledTold(strips.unrolled)}
       </p>
       <div className="strips-sheet strip" ref={ref}>
         {width > 0 && (
           <>
             <svg width={layout.width} height={layout.height} aria-hidden="true" focusable="false">
-              <StripNames layout={layout} theta={theta} small={width < 700} />
-              <LitStretch layout={layout} stretch={stretch} />
-              <SectionStrip view={lengthwise} layout={layout} dimensions={dimensions} lit={ids} />
+              <StripNames layout={layout} theta={theta} small={width < narrow} />
+              {!pushed && <LitStretch layout={layout} stretch={stretch} />}
+              <SectionStrip view={pushed?.view ?? lengthwise} layout={layout} dimensions={dimensions} lit={ids} />
               {strips ? (
                 <>
                   <GapStrip view={strips.gap} layout={layout} />
-                  <UnrolledStrip view={strips.unrolled} layout={layout} whole={whole} lit={ids} />
+                  <UnrolledStrip view={strips.unrolled} layout={layout} whole={inPlace} lit={ids} />
                 </>
               ) : (
                 <StripsToCome layout={layout} />
               )}
-              <Marks layout={layout} marks={marks} theta={theta} />
+              {pushed && <PushLayer layout={layout} pushed={pushed} />}
+              <Marks layout={layout} marks={pushed?.marks ?? marks} theta={theta} />
             </svg>
             {/* What follows the hand lies on a sheet of its own: the drawing below is not painted anew. */}
-            <svg
-              ref={wheel}
-              width={layout.width}
-              height={layout.height}
-              className={scrolls ? 'strips-over strips-pan' : 'strips-over'}
-              {...pointer}
-            >
+            <svg ref={wheel} width={layout.width} height={layout.height} className="strips-over" {...pointer}>
               <RulerStrip layout={layout} whole={whole} onRange={setRange} />
-              {strips && <PartGrips view={lengthwise} handles={strips.handles} layout={layout} whole={whole} />}
+              {strips && !pushed && (
+                <PartGrips view={lengthwise} handles={strips.handles} layout={layout} whole={whole} />
+              )}
               <CursorLayer layout={layout} whole={whole} cursor={cursor} hover={hover} onCursor={setCursor} />
             </svg>
           </>
@@ -176,7 +177,6 @@ function usePlace(
   whole: Range,
   theta: number,
   cursor: Cursor,
-  scrolls: boolean,
   onCursor: (c: Cursor) => void,
   onHover: (c: Cursor | undefined) => void,
 ) {
@@ -194,10 +194,9 @@ function usePlace(
       return { z, theta: y <= layout.frame.y(0) ? theta : (theta + 180) % 360 }
     return { z, theta: cursor.theta }
   }
-  const byFinger = (event: PointerEvent) => scrolls && event.pointerType === 'touch'
   return {
     onPointerDown: (event: PointerEvent<SVGSVGElement>) => {
-      if (byFinger(event) || event.button !== 0) return
+      if (event.button !== 0) return
       event.currentTarget.setPointerCapture(event.pointerId)
       held.current = true
       onCursor(placeOf(event))
@@ -213,8 +212,5 @@ function usePlace(
       held.current = false
     },
     onPointerLeave: () => onHover(undefined),
-    onClick: (event: React.MouseEvent<SVGSVGElement>) => {
-      if (scrolls) onCursor(placeOf(event))
-    },
   }
 }

@@ -33,6 +33,7 @@ const blade: InsertionWay = {
   })),
   touches: [touch(20, 0), touch(40, 0.5), touch(70, 0.2)],
   absent: [],
+  carries: [],
 }
 /** The same from the other end. */
 const rear: InsertionWay = { ...blade, heading: 'rear', from: 110, to: 10, touches: [touch(70, 0.2), touch(40, 0.5)] }

@@ -10,6 +10,7 @@ import { problemText } from '../../../src/problem/problem.ts'
 import { withValue } from '../../../src/project/path.ts'
 import { checkProject } from '../../../src/project/read.ts'
 import type { Project } from '../../../src/project/schema/project.ts'
+import { demo, projectOf } from './demo-answer.ts'
 
 const presets = loadPresets()
 const { parts } = presetChoices(presets)
@@ -88,6 +89,59 @@ describe('filling an empty hilt part by part', () => {
       undefined,
       { of: 'parts/cell', end: 'blade' },
     ])
+  })
+
+  it('goes past what is in the wall, too, into the first stretch that has room for it', () => {
+    const before = withValue(fill(tube('32'), ['cell']), 'parts', [
+      ...fill(tube('32'), ['cell']).parts,
+      {
+        id: 'button',
+        kind: 'switch',
+        on: 'sections/body',
+        goesIn: 'after',
+        body: { shape: 'cylinder', axis: 'radial', diameter: 8, length: 8 },
+        at: { z: 120, theta: 0 },
+      },
+    ]) as Project
+    const spans = (p: Project) => placesOf(judged(p).assembly).filter((x) => x.ref.startsWith('parts/'))
+    const cell = spans(before).find((x) => x.ref === 'parts/cell')
+    // Between cell and button there are some 40 mm: a port finds room there, and a board only behind the button.
+    expect(116 - (cell?.blade ?? 0)).toBeGreaterThan(30)
+    const port = fill(before, ['port'])
+    expect(port.parts.at(-1)?.at?.z).toEqual({ of: 'parts/cell', end: 'blade', by: 8 })
+    const long = fill(before, ['board'])
+    expect(long.parts.at(-1)?.at?.z).toEqual({ of: 'parts/button', end: 'blade', by: 8 })
+    for (const p of [port, long, fill(port, ['board']), fill(long, ['port', 'speaker'])]) {
+      const sorted = spans(p).toSorted((a, b) => a.rear - b.rear)
+      for (const [i, next] of sorted.slice(1).entries())
+        expect(next.rear).toBeGreaterThanOrEqual((sorted[i]?.blade ?? 0) - 1e-6)
+    }
+  })
+
+  it('stands in the wall of the section it lies in', () => {
+    const two = fill(tube('32'), ['cell'])
+    const project = withValue(
+      withValue(two, 'sections', [
+        { ...two.sections[0], length: '70' },
+        { id: 'front', length: '160', bore: [{ id: 'bore', diameter: '32' }], outside: [{ diameter: 40 }] },
+      ]) ?? two,
+      'parts',
+      two.parts,
+    ) as Project
+    const inWall = parts.switch.filter((p) => p.body.shape === 'cylinder' && p.body.axis === 'radial')
+    const places: readonly Place[] = placesOf(judged(project).assembly)
+    const made = addPart(project, 'switch', { ...parts, switch: inWall }, (ref) => places.find((x) => x.ref === ref))
+    expect(made.project.parts.at(-1)).toMatchObject({ on: 'sections/front', at: { z: { of: 'parts/cell' } } })
+  })
+
+  it('says so where no stretch has room, and lies where it can be judged: within the ends of the sled', () => {
+    const project = projectOf(demo('pier-lantern'))
+    const places: readonly Place[] = placesOf(judged(project).assembly)
+    const made = addPart(project, 'board', parts, (ref) => places.find((x) => x.ref === ref))
+    expect(made.noRoom).toBeGreaterThan(20)
+    expect(made.project.parts.at(-1)?.at?.z).toBeCloseTo(188 - 2 - (made.noRoom ?? 0), 6)
+    expect(judged(made.project).verdict).toBe('clash')
+    expect(addPart(project, 'contact', parts, () => undefined).noRoom).toBeUndefined()
   })
 
   it('names a second one of a kind apart', () => {

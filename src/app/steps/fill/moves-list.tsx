@@ -1,7 +1,7 @@
+import { useState } from 'react'
+import { movable, newMove, notYetMoved } from '../../../job/new-move.ts'
 import { choicesOf } from '../../../project/choice-words.ts'
-import { freshId } from '../../../project/path.ts'
 import { placeWords } from '../../../project/place-words.ts'
-import type { InsertionInput } from '../../../project/schema/sled.ts'
 import { ChoiceField } from '../../fields/choice-field.tsx'
 import { PickField } from '../../fields/pick-field.tsx'
 import { useSaid } from '../../fields/use-said.ts'
@@ -11,6 +11,11 @@ import { RecordList } from './record-list.tsx'
 /** The moves by which all of it gets into the hilt, in their order. */
 export function MovesList() {
   const { job } = useWork()
+  const project = useProject((p) => p)
+  const [wanted, setWanted] = useState<string>()
+  const things = movable(project)
+  // What was chosen counts until it is added; else what no move brings in yet.
+  const moves = (wanted !== undefined && things.includes(wanted) ? wanted : notYetMoved(project)) ?? ''
   return (
     <RecordList
       list="insertions"
@@ -20,14 +25,15 @@ export function MovesList() {
       line={(id) => <MoveLine id={id} />}
       add={{
         label: 'Add a move',
-        record: (): InsertionInput => {
-          const { insertions, sleds, parts, sections } = job.get()
-          const moves = sleds[0] ? `sleds/${sleds[0].id}` : `parts/${parts[0]?.id}`
-          return {
-            id: freshId(insertions, 'move'),
-            moves,
-            through: { of: `sections/${sections[0]?.id}`, end: 'rear' },
-          }
+        record: () => {
+          setWanted(undefined)
+          return newMove(job.get(), moves)
+        },
+        of: {
+          label: 'What moves',
+          value: moves,
+          options: things.map((ref) => ({ value: ref, label: placeWords(project, ref) })),
+          onValue: setWanted,
         },
       }}
     >
@@ -59,11 +65,7 @@ function MoveFields({ path }: { readonly path: string }) {
   const move = project.insertions.find((i) => `insertions/${i.id}` === path)
   if (!move) return undefined
   const name = (ref: string) => placeWords(project, ref)
-  const things = [
-    ...project.sleds.map((s) => `sleds/${s.id}`),
-    ...project.parts.filter((p) => p.on?.startsWith('sections/')).map((p) => `parts/${p.id}`),
-    ...project.sections.map((s) => `sections/${s.id}`),
-  ]
+  const things = movable(project)
   const mouths = project.sections.flatMap((s) =>
     (['rear', 'blade'] as const).map((end) => ({
       value: `sections/${s.id} ${end}`,

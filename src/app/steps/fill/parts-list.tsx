@@ -4,6 +4,7 @@ import { addPart, type PartKind, partKinds } from '../../../job/add-part.ts'
 import { recordOf } from '../../fields/fields-for.ts'
 import { focusPath } from '../../fields/focus-path.ts'
 import { useChoices } from '../../readings/use-choices.ts'
+import { fixed } from '../../sheet/numbers.ts'
 import { useProject, useView, useWork } from '../../work/work-context.ts'
 import { HiltFirst } from './hilt-first.tsx'
 import { kindWords } from './kind-words.ts'
@@ -15,7 +16,7 @@ export function PartsList() {
   const { job, view } = useWork()
   const parts = useProject((p) => p.parts)
   const [open, setOpen] = useOpenPart()
-  const [said, setSaid] = useState('')
+  const [said, setSaid] = useState({ words: '', doubt: false })
   const choices = useChoices()
   const { placeOf } = usePlaces()
   const show = (path: string | undefined) => {
@@ -23,18 +24,21 @@ export function PartsList() {
     view.setState({ lit: path })
   }
   const add = (kind: PartKind) => {
-    const { project, id } = addPart(job.get(), kind, choices?.parts, placeOf)
+    const { project, id, noRoom } = addPart(job.get(), kind, choices?.parts, placeOf)
     flushSync(() => {
       job.settle()
       job.edit(() => project)
       show(`parts/${id}`)
-      setSaid(`${project.parts.find((p) => p.id === id)?.name} is in.`)
+      setSaid({
+        words: addedWords(project.parts.find((p) => p.id === id)?.name ?? id, noRoom),
+        doubt: noRoom !== undefined,
+      })
     })
     focusPath(kind === 'other' ? `parts/${id}/name` : `parts/${id}/preset`)
   }
   const removed = (name: string, next: string | undefined) => {
     show(undefined)
-    setSaid(`${name} is out; Undo brings it back.`)
+    setSaid({ words: `${name} is out; Undo brings it back.`, doubt: false })
     document.getElementById(next ?? addId('cell'))?.focus()
   }
   return (
@@ -76,10 +80,15 @@ export function PartsList() {
           </button>
         ))}
       </fieldset>
-      <output className="small soft">{said}</output>
+      <output className={`fill-said small ${said.doubt ? 'field-question-plain' : 'soft'}`}>{said.words}</output>
     </section>
   )
 }
+
+const addedWords = (name: string, noRoom: number | undefined): string =>
+  noRoom === undefined
+    ? `${name} is in.`
+    : `${name} is in, but no free stretch of ${fixed(noRoom, 1)} mm is left: it lies over others. Move it, or make room.`
 
 const addId = (kind: PartKind): string => `fill-add-${kind}`
 

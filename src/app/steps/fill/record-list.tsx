@@ -1,6 +1,8 @@
 import { type ReactNode, useState } from 'react'
 import { reordered } from '../../../job/add-part.ts'
 import { withValue } from '../../../project/path.ts'
+import type { ChoiceOption } from '../../fields/choice-field.tsx'
+import { SmallChoice } from '../../fields/small-choice.tsx'
 import { useProject, useWork } from '../../work/work-context.ts'
 
 export interface RecordListProps {
@@ -8,12 +10,20 @@ export interface RecordListProps {
   readonly title: string
   /** What stands there while there is none. */
   readonly none: ReactNode
-  readonly add: { readonly label: string; readonly record: () => { readonly id: string } }
+  readonly add: { readonly label: string; readonly record: () => { readonly id: string }; readonly of?: AddOf }
   /** Whether the order means something. */
   readonly ordered?: boolean
   /** What stands in a record's line. */
   readonly line: (id: string) => ReactNode
   readonly children: (id: string, path: string) => ReactNode
+}
+
+/** What a new record is about, chosen before it is added; nothing is added while the value is empty. */
+export interface AddOf {
+  readonly label: string
+  readonly value: string
+  readonly options: readonly ChoiceOption[]
+  readonly onValue: (value: string) => void
 }
 
 /** Records of one list, each a line that opens on its fields. */
@@ -63,17 +73,29 @@ export function RecordList({ list, title, none, add, ordered = false, line, chil
           </li>
         ))}
       </ol>
-      <button
-        type="button"
-        className="button fill-button"
-        onClick={() => {
-          const record = add.record()
-          setAdded(record.id)
-          edit((p) => withValue(p, list, [...p[list], record]))
-        }}
-      >
-        {add.label}
-      </button>
+      <div className="fill-add">
+        {add.of && (
+          <SmallChoice
+            id={`${list}-add-of`}
+            label={add.of.label}
+            value={add.of.value}
+            options={add.of.value === '' ? [{ value: '', label: 'choose …' }, ...add.of.options] : add.of.options}
+            onValue={add.of.onValue}
+          />
+        )}
+        <button
+          type="button"
+          className="button fill-button"
+          disabled={add.of?.value === ''}
+          onClick={() => {
+            const record = add.record()
+            setAdded(record.id)
+            edit((p) => withValue(p, list, [...p[list], record]))
+          }}
+        >
+          {add.label}
+        </button>
+      </div>
     </section>
   )
 }

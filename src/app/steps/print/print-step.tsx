@@ -54,8 +54,10 @@ export default function PrintStep() {
         <legend className="small">Laid out</legend>
         {layouts.map((l) => (
           <label key={l.value}>
-            <input type="radio" name="layout" checked={layout === l.value} onChange={() => setLayout(l.value)} />{' '}
-            {l.label} <span className="small soft">{l.says}</span>
+            <input type="radio" name="layout" checked={layout === l.value} onChange={() => setLayout(l.value)} />
+            <span>
+              {l.label} <span className="small soft">{l.says}</span>
+            </span>
           </label>
         ))}
       </fieldset>

@@ -1,6 +1,6 @@
 import { freshId, withRecord, withValue } from '../../../project/path.ts'
+import { SmallChoice } from '../../fields/small-choice.tsx'
 import { useProject, useSetValue, useWork } from '../../work/work-context.ts'
-import { SmallChoice } from '../sled/small-choice.tsx'
 
 /** Which sled is printed on which printer, where there are several; one more printer. */
 export function PrinterChoice() {
@@ -14,7 +14,7 @@ export function PrinterChoice() {
   }
   const unused = printers.find((q, i) => i > 0 && sleds.every((s) => s.printer !== q.id))
   return (
-    <div className="box-choices">
+    <div className="printer-choice">
       {printers.length > 1 &&
         sleds.map((s) => (
           <SmallChoice

@@ -3,8 +3,8 @@ import { choicesOf } from '../../../project/choice-words.ts'
 import { placeWords } from '../../../project/place-words.ts'
 import type { Project } from '../../../project/schema/project.ts'
 import type { ChoiceOption } from '../../fields/choice-field.tsx'
+import { SmallChoice } from '../../fields/small-choice.tsx'
 import { useProject, useSetValue } from '../../work/work-context.ts'
-import { SmallChoice } from './small-choice.tsx'
 
 export interface FeatureChoicesProps {
   readonly base: string

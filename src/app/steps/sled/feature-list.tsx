@@ -3,11 +3,11 @@ import type { SledDimension } from '../../../papers/sled-dimension.ts'
 import { type FeatureKind, type FeatureList, featureKinds, newFeature } from '../../../papers/sled-words.ts'
 import { freshId, withRecord } from '../../../project/path.ts'
 import type { SledInput } from '../../../project/schema/sled.ts'
+import { SmallChoice } from '../../fields/small-choice.tsx'
 import { useProject, useWork } from '../../work/work-context.ts'
 import { FeatureBox } from './feature-box.tsx'
 import { seatChoices } from './feature-choices.tsx'
 import { openSoon } from './open-soon.ts'
-import { SmallChoice } from './small-choice.tsx'
 
 export interface FeatureListProps {
   readonly sled: SledInput

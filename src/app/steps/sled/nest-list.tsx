@@ -4,10 +4,10 @@ import type { NestInput } from '../../../project/schema/nest.ts'
 import type { Project } from '../../../project/schema/project.ts'
 import type { SledInput } from '../../../project/schema/sled.ts'
 import { useSetValues } from '../../dimensions/use-set-values.ts'
+import { SmallChoice } from '../../fields/small-choice.tsx'
 import { capital } from '../../sheet/numbers.ts'
 import { useProject, useSetValue } from '../../work/work-context.ts'
 import { Dimensions } from './sled-numbers.tsx'
-import { SmallChoice } from './small-choice.tsx'
 
 /** The nest of each part on the sled: its choices and every dimension. */
 export function NestList({ sled, list }: { readonly sled: SledInput; readonly list: readonly SledDimension[] }) {

@@ -1,7 +1,7 @@
 import { freshId, withRecord, withValue } from '../../../project/path.ts'
 import type { SledInput } from '../../../project/schema/sled.ts'
+import { SmallChoice } from '../../fields/small-choice.tsx'
 import { useProject, useSetValue, useWork } from '../../work/work-context.ts'
-import { SmallChoice } from './small-choice.tsx'
 
 export interface SledChooserProps {
   readonly sled: SledInput | undefined

@@ -40,10 +40,13 @@ describe('the layout of the strips', () => {
     expect(middle.frame.x(130) - middle.frame.x(100)).toBeCloseTo(1240 - 112 - 16, 6)
   })
 
-  it('scrolls on a phone rather than shrink', () => {
+  it('shows all of the hilt on a phone too, and nothing beyond the screen', () => {
     const phone = layoutOf({ ...ask, width: 360, viewHeight: 740 })
-    expect(phone.width).toBeGreaterThan(360)
-    expect(phone.frame.scale).toBe(2.6)
+    expect(phone.width).toBeCloseTo(360, 6)
+    expect(phone.frame.x(0)).toBeGreaterThan(phone.left)
+    expect(phone.frame.x(240)).toBeLessThan(360 - 16)
+    const near = layoutOf({ ...ask, width: 360, viewHeight: 740, range: { z0: 100, z1: 160 } })
+    expect(near.width).toBeCloseTo(360, 6)
   })
 })
 
@@ -69,6 +72,7 @@ describe('the height of the gap strip', () => {
     widest: 3,
     threads: [],
     bores: [],
+    seams: [],
     runs: [{ sled: 'sleds/main', name: 'sled', cells: [{ ...cell, nominal, worst }] }],
   })
 

@@ -1,4 +1,5 @@
-import type { ChoiceOption } from '../../fields/choice-field.tsx'
+import './small-choice.css'
+import type { ChoiceOption } from './choice-field.tsx'
 
 export interface SmallChoiceProps {
   readonly id: string
