@@ -90,6 +90,8 @@ function bare(ctx: Context, value: number, ask: Ask, about: About = {}): Quantit
 function single(ctx: Context, value: number, tool: Tool, ask: Ask): Quantity | undefined {
   if (!believed(ctx, value, ask)) return undefined
   if (ask.as === 'offset') return spreadOf(ask, value, tool.mpe, tool.mpe, { from: tool.name })
+  // Where a length may be nothing (sections that do not engage), nothing is no reading.
+  if (value === 0 && ask.min === 0) return spreadOf(ask, 0, 0, 0, {})
   return combine(ctx, [{ value }], { tool, path: ask.path, coverage: limitOf(ctx, 'coverage') }, ask)?.quantity
 }
 

@@ -18,6 +18,7 @@ import { checkReferences } from './references.ts'
 import { placeSections, resolveSections } from './sections.ts'
 import { placeSleds, resolveSled } from './sleds.ts'
 import { statesOf } from './states.ts'
+import { tubesOver } from './tubes-over.ts'
 
 /**
  * From the project as written to the assembly as known: every dimension an interval with its source, every place in
@@ -55,14 +56,14 @@ export function resolve(written: Project, presets: Presets, hiltId?: string): Ou
   const intrusions = inWall?.intrusionsOf(ctx, heights, sections) ?? []
   const covers = inWall?.coversOf(ctx, heights) ?? []
   const roundHoles = inWall?.roundHolesOf(ctx, heights, sections) ?? []
-  const insertions = insertionsOf(
+  const given = insertionsOf(
     ctx,
     sections,
     project.sleds.map((s) => s.id),
   )
   const sleds = project.sleds.flatMap((s): Sled[] => {
     const print = printProcessOf(ctx, s)
-    const sled = print && resolveSled(ctx, heights, s, sections, insertions, print)
+    const sled = print && resolveSled(ctx, heights, s, sections, given, print)
     return sled ? [sled] : []
   })
   const parts = resolveParts(ctx, heights, sizes, sections, sleds)
@@ -79,7 +80,7 @@ export function resolve(written: Project, presets: Presets, hiltId?: string): Ou
     intrusions: intrusions.map(oneIntrusion),
     parts: parts.map(onePart),
     sleds: sleds.map(oneSled),
-    insertions,
+    insertions: [...given, ...tubesOver(ctx, sections, sleds, given)],
     states,
     wires,
     thresholds: ctx.thresholds,

@@ -75,6 +75,7 @@ export function resolveSections(ctx: Context, heights: Heights, inputs: readonly
       },
     ]
   })
+  tellUnengaged(ctx, inputs)
   checkSeams(ctx, inputs, sections)
   questionLengths(ctx, inputs, sections)
   for (const s of sections) checkWalls(ctx, s)
@@ -121,6 +122,20 @@ function outsideOf(ctx: Context, s: SectionInput, rear: Quantity, blade: Quantit
     questionSize(ctx, o.diameterEnd, d1, plausible.outside, `${path}/diameterEnd`)
     return d0 && d1 ? [{ z0, z1: z, d0, d1 }] : []
   })
+}
+
+/** Sections that stand end to end because nobody said otherwise. */
+function tellUnengaged(ctx: Context, inputs: readonly SectionInput[]): void {
+  const pairs = inputs.slice(1).flatMap((s, i) => {
+    const before = inputs[i] as SectionInput
+    const joint = jointOf(ctx, before.id, s.id)
+    if (!joint || joint.engagement !== undefined || s.z !== undefined) return []
+    return [`${before.name ?? before.id} and ${s.name ?? s.id}`]
+  })
+  if (pairs.length > 0)
+    ctx.assumptions.push(
+      `These are taken to stand end to end, because their joint does not say how far they engage: ${pairs.join('; ')}.`,
+    )
 }
 
 function checkSeams(ctx: Context, inputs: readonly SectionInput[], sections: readonly Section[]): void {

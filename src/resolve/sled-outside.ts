@@ -73,8 +73,11 @@ function stepped({ ctx, input, ends, sections, insertions, print }: OutsideAsk):
   const away = limitOf(ctx, 'clearance') + most(print.error)
   const [z0, z1] = [ends.rear.nominal, ends.blade.nominal]
   const seats = (input.seats ?? []).filter((x) => x.face !== 'around').map((x) => x.against)
-  const rooms = insertions.map((i) => roomsOf(i, sections, seats, z0, z1, away))
-  if (rooms.some((r) => r === undefined) || rooms.length === 0) {
+  const onTheWay = insertions.map((i) => roomsOf(i, sections, seats, z0, z1, away))
+  const rooms = [...onTheWay, inPlace(sections, seats, away)]
+    .flatMap((r) => r ?? [])
+    .filter((r) => r.z1 > z0 && r.z0 < z1)
+  if (onTheWay.some((r) => r === undefined) || onTheWay.length === 0 || rooms.length === 0) {
     ctx.missing.push({
       path,
       what: 'diameter of the sled',
@@ -83,16 +86,13 @@ function stepped({ ctx, input, ends, sections, insertions, print }: OutsideAsk):
     })
     return undefined
   }
-  const inner = (rooms as Room[][])
-    .flat()
-    .flatMap((r) => [r.z0, r.z1])
-    .filter((z) => z > z0 && z < z1)
+  const inner = rooms.flatMap((r) => [r.z0, r.z1]).filter((z) => z > z0 && z < z1)
   const cuts = [...new Set([z0, ...inner, z1])].sort((a, b) => a - b)
   const source = `narrowest bore on the way in at its worst, less clearance ${limitOf(ctx, 'clearance')} and print error ${most(print.error)} each side, rounded down to ${step}`
   const pieces: SledPiece[] = []
   for (let i = 1; i < cuts.length; i++) {
     const [a, b] = [cuts[i - 1] as number, cuts[i] as number]
-    const room = Math.min(...(rooms as Room[][]).map((list) => roomAt(list, (a + b) / 2)))
+    const room = roomAt(rooms, (a + b) / 2)
     const d = Math.floor((2 * room + 1e-9) / step) * step
     if (!(d > 2))
       return wrong(
@@ -111,8 +111,24 @@ function stepped({ ctx, input, ends, sections, insertions, print }: OutsideAsk):
   return pieces
 }
 
-const roomAt = (list: readonly Room[], z: number): number =>
-  Math.min(...list.filter((r) => z > r.z0 && z < r.z1).map((r) => r.room))
+/** A stretch that stands out of every bore is as wide as its narrowest neighbours. */
+function roomAt(list: readonly Room[], z: number): number {
+  const here = list.filter((r) => z > r.z0 && z < r.z1)
+  return Math.min(...(here.length > 0 ? here : list).map((r) => r.room))
+}
+
+/**
+ * What a tube leaves of what lies in it, also of what does not pass it on its way: the tube may be brought to it later.
+ * One that was not measured is told by the checks.
+ */
+const inPlace = (sections: readonly Section[], seats: readonly string[], away: number): Room[] =>
+  sections
+    .flatMap((s) => s.steps)
+    .filter((s) => s.kind !== 'solid' && !seats.includes(s.id) && s.r0 && s.r1)
+    .map((s) => ({ z0: least(s.z0) - away, z1: most(s.z1) + away, room: roomIn(s, away) }))
+
+const roomIn = (s: Section['steps'][number], away: number): number =>
+  Math.min(least(s.r0 as never), least(s.r1 as never)) - away
 
 /** Stretches of the sled with the room each has; undefined where a bore on the way was not measured. */
 function roomsOf(
@@ -133,7 +149,7 @@ function roomsOf(
     )
   if (steps.some((s) => !s.r0 || !s.r1)) return undefined
   return steps.map((s) => {
-    const room = Math.min(least(s.r0 as never), least(s.r1 as never)) - away
+    const room = roomIn(s, away)
     // Whatever passes this step must pass it on its whole way beyond, and a little before it too.
     return i.heading === 'blade'
       ? { z0: least(s.z0) - away, z1: z1 + 1, room }

@@ -3,10 +3,33 @@ import type { StateTruth } from './demand.ts'
 import type { Heading } from './gaps.ts'
 import type { PartTruth } from './load.ts'
 import type { Intrusion, Metal } from './metal.ts'
-import type { World } from './world.ts'
+import type { SledTruth, World } from './world.ts'
 
-/** The moves in order; a sled nobody says how to insert goes in last, from the rear. */
+/**
+ * The moves in order; a sled nobody says how to insert goes in last, from the rear, and a section it then lies in that
+ * nobody brings over it is drawn straight over it after all else.
+ */
 export function insertions(w: World): InsertionInput[] {
+  const said = ofSleds(w)
+  const tubes = w.r.project.sections.flatMap(({ id }): InsertionInput[] => {
+    if (said.some((i) => i.moves === `sections/${id}`)) return []
+    const move = w.sleds.flatMap((s) => said.find((i) => i.moves === `sleds/${s.id}` && standsOutIn(w, i, s, id)) ?? [])
+    const first = move[0]
+    if (!first) return []
+    const end = headingOf(first) === 'blade' ? ('blade' as const) : ('rear' as const)
+    return [{ id: `${id}-over`, moves: `sections/${id}`, through: { of: `sections/${id}`, end } }]
+  })
+  return [...said, ...tubes]
+}
+
+function standsOutIn(w: World, move: InsertionInput, sled: SledTruth, section: string): boolean {
+  const mouth = (move.through?.of ?? `sections/${w.r.project.sections[0]?.id}`).split('/')[1] as string
+  if (sectionsFrom(w, mouth, headingOf(move)).has(section)) return false
+  const tube = w.heights.ends(`sections/${section}`)
+  return Math.min(tube.blade, sled.built.blade) - Math.max(tube.rear, sled.built.rear) > 0.01
+}
+
+function ofSleds(w: World): InsertionInput[] {
   const { project } = w.r
   const unsaid = project.sleds.filter((s) => !project.insertions.some((i) => i.moves === `sleds/${s.id}`))
   const first = project.sections[0]?.id

@@ -202,6 +202,11 @@ const onWall: Trait = (w) => {
     })
 }
 
+/** A tube that must come over the sled, of which nobody says how. */
+const unsaidTube: Trait = (w) => {
+  w.job.insertions = w.job.insertions?.filter((i) => !i.moves.startsWith('sections/'))
+}
+
 export const traits: readonly Trait[] = [
   clocked,
   strayHeights,
@@ -214,4 +219,5 @@ export const traits: readonly Trait[] = [
   floating,
   towered,
   onWall,
+  unsaidTube,
 ]

@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest'
+import type { ProjectInput } from '../../../src/project/schema/project.ts'
+import { answerTo } from '../job/demo-answer.ts'
+
+/** Two tubes end to end, each with its bore steps; a sled that lies in both goes in through the second's rear mouth. */
+const job = (
+  rearBore: { diameter: number; length?: number }[],
+  more: { sled?: object; moves?: object[] } = {},
+): ProjectInput =>
+  ({
+    format: 'sledwright',
+    version: 1,
+    hilts: [{ id: 'h' }],
+    sections: [
+      { id: 'a', length: 80, bore: rearBore, outside: [{ diameter: 36 }] },
+      { id: 'b', length: 80, bore: [{ diameter: 30 }], outside: [{ diameter: 36 }] },
+    ],
+    sleds: [{ id: 'main', from: 5, to: 145, outside: 'throat', ...more.sled }],
+    insertions: [{ id: 'in', moves: 'sleds/main', through: { of: 'sections/b', end: 'rear' } }, ...(more.moves ?? [])],
+  }) as ProjectInput
+
+const neck = [{ diameter: 30, length: 60 }, { diameter: 25 }]
+const way = (project: ProjectInput, move: string) =>
+  answerTo(project).findings.filter((f) => f.id.startsWith(`way-in:${move}:`))
+
+describe('a tube that must come over a sled afterwards', () => {
+  it('is taken to be drawn straight over it where nobody says how, and its neck meets what is wider behind it', () => {
+    const { verdict, assembly } = answerTo(job(neck))
+    expect(verdict).toBe('clash')
+    const [found] = way(job(neck), 'a-over')
+    expect(found?.status).toBe('clash')
+    // The sled is as wide as the bore of 30 leaves it before the neck of 25.
+    expect(found?.margin.nominal).toBeLessThan(-2)
+    expect(assembly.assumptions.join()).toContain('drawn straight over')
+  })
+
+  it('goes over it where its bore is as wide all along', () => {
+    expect(answerTo(job([{ diameter: 30 }])).verdict).toBe('clear')
+    expect(way(job([{ diameter: 30 }]), 'a-over').map((f) => f.status)).toEqual(['clear'])
+  })
+
+  it('comes as it is said to come', () => {
+    const said = job(neck, {
+      moves: [{ id: 'over', moves: 'sections/a', through: { of: 'sections/a', end: 'blade' } }],
+    })
+    expect(way(said, 'a-over')).toEqual([])
+    expect(way(said, 'over').map((f) => f.status)).toEqual(['clash'])
+  })
+
+  it('is of no concern to a sled that ends before it', () => {
+    expect(way(job(neck, { sled: { from: 81 } }), 'a-over')).toEqual([])
+  })
+})
+
+describe('how wide a sled may be', () => {
+  it('is also what leaves it room in a tube that comes later', () => {
+    const pieces = answerTo(job(neck)).assembly.sleds[0]?.pieces ?? []
+    const at = (z: number) => pieces.find((p) => z > p.z0 && z < p.z1)?.radius
+    expect(at(70)).toBeLessThan(12.5)
+    expect(at(70)).toBeGreaterThan(11.5)
+    expect(at(30)).toBeLessThan(15)
+    expect(at(30)).toBeGreaterThan(14)
+  })
+
+  it('where it stands out of every tube, as wide as the narrowest of the rest', () => {
+    const out = job(neck, { sled: { from: -5, to: 20 } })
+    const pieces = answerTo(out).assembly.sleds[0]?.pieces ?? []
+    expect(pieces.every((p) => Number.isFinite(p.radius) && p.radius < 15)).toBe(true)
+  })
+})
+
+describe('how far two sections engage', () => {
+  const joined = (engagement?: number): ProjectInput => ({
+    ...job([{ diameter: 30 }]),
+    joints: [
+      {
+        id: 'j',
+        kind: 'threaded',
+        rear: 'a',
+        blade: 'b',
+        opens: true,
+        wiresCross: false,
+        ...(engagement === undefined ? {} : { engagement }),
+      },
+    ],
+  })
+  const told = (project: ProjectInput) => answerTo(project).assembly.assumptions.filter((a) => a.includes('end to end'))
+
+  it('is told as an assumption where their joint does not say', () => {
+    expect(told(joined())).toHaveLength(1)
+    expect(told(joined())[0]).toContain('a and b')
+  })
+
+  it('is none where it is said, be it 0, or where there is no joint', () => {
+    expect(told(joined(0))).toEqual([])
+    expect(told(job([{ diameter: 30 }]))).toEqual([])
+  })
+})
