@@ -29,12 +29,14 @@ export function slabsOf(items: readonly PlanItem[], whole = false): Slab[] {
     const key = sectionKey(item)
     return key === undefined ? [] : [{ item, key, ...planSpan(item.solid) }]
   })
-  const stations = [...new Set(drawn.flatMap(({ z0, z1 }) => [z0, z1]))].sort((a, b) => a - b)
+  const stations = Float64Array.from(drawn.flatMap(({ z0, z1 }) => [z0, z1])).sort()
+  const tapered = drawn.some(({ item: { solid } }) => solid.shape === 'cylinder' && solid.r0 !== solid.r1)
   const slabs: Slab[] = []
   for (let i = 1; i < stations.length; i++) {
-    const [z0, z1] = [stations[i - 1] as number, stations[i] as number]
+    const z0 = stations[i - 1] as number
+    const z1 = stations[i] as number
     if (z1 - z0 < same) continue
-    const slab = slabAt(drawn, z0, z1, whole)
+    const slab = slabAt(drawn, z0, z1, whole, tapered)
     if (!slab) continue
     const last = slabs.at(-1)
     if (last && last.z1 === z0 && alike(last, slab)) slabs[slabs.length - 1] = { ...last, z1 }
@@ -80,17 +82,15 @@ function alike(a: Slab, b: Slab): boolean {
   return a.items.join() === b.items.join()
 }
 
-function slabAt(drawn: readonly Drawn[], z0: number, z1: number, whole: boolean): Slab | undefined {
+function slabAt(drawn: readonly Drawn[], z0: number, z1: number, whole: boolean, tapered: boolean): Slab | undefined {
   const middle = (z0 + z1) / 2
-  const here = drawn.filter((d) => d.z0 < middle && d.z1 > middle)
+  const here: Drawn[] = []
+  for (const d of drawn) if (d.z0 < middle && d.z1 > middle) here.push(d)
   const { region, used } = crossSection({ here, whole })
   if (!region || region.edges.length === 0) return undefined
   const items = used.map((i) => (here[i] as Drawn).item)
-  const taper = taperAround(
-    here.filter((d) => d.item.op === 'add').map((d) => d.item.solid),
-    z0,
-    z1,
-  )
+  const adds = tapered ? here.filter((d) => d.item.op === 'add').map((d) => d.item.solid) : []
+  const taper = taperAround(adds, z0, z1)
   return { z0, z1, region, items: items.map((x) => x.id), ...(taper ? { taper } : {}) }
 }
 
@@ -98,7 +98,7 @@ function slabAt(drawn: readonly Drawn[], z0: number, z1: number, whole: boolean)
 const crossSection = remember(
   400,
   (a: { readonly here: readonly Drawn[]; readonly whole: boolean }) =>
-    `${a.whole} ${a.here.map((d) => d.key).join(' ')}`,
+    a.here.reduce((key, d) => `${key} ${d.key}`, a.whole ? 'whole' : 'open'),
   ({ here, whole }): { readonly region: Region | undefined; readonly used: readonly number[] } => {
     const own = here.map(({ item }, i): Own => ({ item, i, region: sectionOf(item.solid) as Region }))
     const first = stage(undefined, own, 1, whole)

@@ -3,7 +3,6 @@ import { norm, polar } from '../../geometry/region/point.ts'
 import type { Heading } from '../../geometry/solid/sweep.ts'
 import { type Quantity, reachOf } from '../quantity/quantity.ts'
 import type { Body } from './body.ts'
-import { oneBody } from './one-body.ts'
 
 /** What costs nothing to know of a body: its stretch of the axis, its radii about the axis, a circle around it. */
 interface Outline {
@@ -24,7 +23,8 @@ const known = { worst: new WeakMap<Body, Outline>(), nominal: new WeakMap<Body, 
 
 /** A lower bound of the gap of two bodies, every doubt at its worst or none, from their stretches and outlines alone. */
 export function roughGap(a: Body, b: Body, way?: Heading, level: Level = 'worst'): number {
-  const [p, q] = [outlineOf(oneBody(a), level), outlineOf(oneBody(b), level)]
+  const p = outlineOf(a, level)
+  const q = outlineOf(b, level)
   const ahead = q.lo - p.hi
   const behind = p.lo - q.hi
   const along = !way ? Math.max(ahead, behind) : way === 'blade' ? ahead : behind

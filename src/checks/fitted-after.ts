@@ -1,4 +1,5 @@
 import type { Body } from '../body/body.ts'
+import { roughGap } from '../body/rough.ts'
 import type { Sled } from '../resolve/assembly.ts'
 import { type Finding, type Fix, finding, type NotChecked } from './finding.ts'
 import { moveFix } from './fix-move.ts'
@@ -67,7 +68,7 @@ export function fittings(world: World): Fitting[] {
 function judged(world: World, fitting: Fitting): Finding[] {
   const limit = world.assembly.thresholds['fitted-gap']
   return world.assembly.sleds.flatMap((sled): Finding[] => {
-    const t = tightest(besideFitting(world, fitting, sled))
+    const t = tightest(besideFitting(world, fitting, sled).filter((d) => roughGap(d.a, d.b) < worthTelling))
     if (!t || t.margins.worst > worthTelling) return []
     return [
       finding({

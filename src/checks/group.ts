@@ -36,49 +36,24 @@ const near = 0.5
 /** Of pairs that cannot be tighter than the least found, so many are looked at. */
 const enough = 6
 
-/** A question and its answer, kept with the first body that it asks for. */
-interface Asked {
-  readonly demands: readonly Demand[]
-  readonly found: Tightest
-}
-
-const asked = new WeakMap<Body, readonly Asked[]>()
-/** A body is the first of so many lists: on its way, in place in several states, beside other parts. */
-const mostAsked = 24
-
 /**
- * The least margin over many pairs; undefined without any. Where a change left all that a list asks for as it was, the
- * bodies are the same objects, and the answer is the one given before.
+ * The least margin over many pairs; undefined without any. At "worst" the least of lower bounds, at "settled" the least
+ * of upper bounds: a pair left out can only make the verdict more cautious in the first case and less hasty in the
+ * second.
  */
 export function tightest(demands: readonly Demand[]): Tightest | undefined {
-  const [first] = demands
-  if (!first) return undefined
-  const before = asked.get(first.a) ?? []
-  const known = before.find((k) => alike(k.demands, demands))
-  if (known) return known.found
-  const found = least(demands)
-  if (found) asked.set(first.a, [{ demands, found }, ...before].slice(0, mostAsked))
-  return found
-}
-
-function alike(p: readonly Demand[], q: readonly Demand[]): boolean {
-  if (p.length !== q.length) return false
-  for (let i = 0; i < p.length; i++) {
-    const [d, e] = [p[i] as Demand, q[i] as Demand]
-    if (d.b !== e.b || d.a !== e.a || d.limit !== e.limit || d.way !== e.way) return false
-  }
-  return true
-}
-
-/**
- * At "worst" the least of lower bounds, at "settled" the least of upper bounds: a
- * pair left out can only make the verdict more cautious in the first case and less hasty in the second.
- */
-function least(demands: readonly Demand[]): Tightest | undefined {
+  if (demands.length === 0) return undefined
   // Lower bounds of what is left at worst. Beside the pair of the least of them only a few can matter.
-  const roughs = Float64Array.from(demands, (d) => roughGap(d.a, d.b, d.way) - d.limit)
-  const nearest = demands[roughs.indexOf(roughs.reduce((a, b) => Math.min(a, b)))] as Demand
-  let left = judgedOf(nearest).left
+  const roughs = new Float64Array(demands.length)
+  let lowest = 0
+  for (let i = 0; i < demands.length; i++) {
+    const d = demands[i] as Demand
+    roughs[i] = roughGap(d.a, d.b, d.way) - d.limit
+    // What is no number would be passed over below, and be clear without being so.
+    if (Number.isNaN(roughs[i])) throw new RangeError(`no distance from ${d.a.id} to ${d.b.id}`)
+    if ((roughs[i] as number) < (roughs[lowest] as number)) lowest = i
+  }
+  let left = judgedOf(demands[lowest] as Demand).left
   const judged: Judged[] = []
   for (const i of below(roughs, left + near)) {
     const rough = roughs[i] as number

@@ -1,5 +1,4 @@
 import { sectionOf } from '../../geometry/plan/cross-section.ts'
-import { itemNumber } from '../../geometry/plan/one-item.ts'
 import { type PlanBody, type PlanItem, planSpan } from '../../geometry/plan/plan.ts'
 import { farthest } from '../../geometry/region/farthest.ts'
 import { planarGap } from '../../geometry/region/planar-gap.ts'
@@ -40,15 +39,14 @@ interface Cut {
  * The thinnest wall of a printed body, as drawn, if one is thinner than 4 mm. A wall through whose middle another cut
  * goes is not there.
  */
-export const thinnestWall = (sled: Sled, body: PlanBody): Wall | undefined => thinnestOf({ sled, body }).wall
+export function thinnestWall(sled: Sled, body: PlanBody): Wall | undefined {
+  const known = found.get(body) ?? { wall: thinnest(sled, body) }
+  found.set(body, known)
+  return known.wall
+}
 
-/** Of a sled in pieces, most changes leave all but one as they were. */
-const thinnestOf = remember(
-  32,
-  ({ sled, body }: { readonly sled: Sled; readonly body: PlanBody }) =>
-    `${body.items.map(itemNumber).join()} ${sled.print.leastWall} ${JSON.stringify(sled.pieces)}`,
-  ({ sled, body }) => ({ wall: thinnest(sled, body) }),
-)
+/** A planned body belongs to one sled. */
+const found = new WeakMap<PlanBody, { readonly wall: Wall | undefined }>()
 
 function thinnest(sled: Sled, body: PlanBody): Wall | undefined {
   const cuts = body.items.flatMap((item): Cut[] => {

@@ -55,7 +55,8 @@ const freePlaces = remember(
     for (let r = need; r <= R - need; r += 1)
       for (let theta = 0; theta < 360; theta += 10) {
         const { x, y } = polar(r, theta)
-        const d = Math.min(...depth.map((f) => -f(x, y)))
+        let d = Number.POSITIVE_INFINITY
+        for (const f of depth) if (d >= need) d = Math.min(d, -f(x, y))
         if (d >= need) free.push({ x, y, d })
       }
     const [first] = [...free].sort((a, b) => b.d - a.d)
