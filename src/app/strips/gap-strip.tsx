@@ -1,5 +1,5 @@
 import { memo, useId } from 'react'
-import type { GapCell, GapRun, GapStripView } from '../../papers/gap-strip.ts'
+import type { GapCell, GapRun, GapStripView, ThreadStretch } from '../../papers/gap-strip.ts'
 import type { OpenSeam } from '../../papers/open-seams.ts'
 import { threadProfile } from '../../papers/thread-profile.ts'
 import { round } from '../drawing/frame.ts'
@@ -91,19 +91,27 @@ export const GapStrip = memo(function GapStrip({ view, layout }: GapStripProps) 
   )
 })
 
+/** Turns narrower than this run together into a block, px: the thread is then drawn by its roots' line alone (ISO 6410). */
+const leastTurn = 3
+
 /** Cut metal below the straightened wall; where there is a thread its crests are the wall. */
 function Wall(props: { readonly view: GapStripView; readonly layout: StripLayout; readonly y: (v: number) => number }) {
   const { view, layout, y } = props
   const bottom = layout.gap.y + layout.gap.height + 2
   const { x } = layout.frame
+  const drawnOut = (t: ThreadStretch) => x(t.pitch) - x(0) >= leastTurn
+  const roots = view.threads.flatMap((t) =>
+    drawnOut(t) ? [] : [`M${round(x(t.z0))} ${y(-t.depth)}H${round(x(t.z1))}`],
+  )
   const edges = view.bores.map((b) => {
     const thread = view.threads.find((t) => t.id === b.id)
-    const points = thread
-      ? threadProfile(b.z0, b.z1, 0, thread.depth, thread.pitch)
-      : ([
-          [b.z0, 0],
-          [b.z1, 0],
-        ] as const)
+    const points =
+      thread && drawnOut(thread)
+        ? threadProfile(b.z0, b.z1, 0, thread.depth, thread.pitch)
+        : ([
+            [b.z0, 0],
+            [b.z1, 0],
+          ] as const)
     return points.map(([z, depth], i) => `${i === 0 ? 'M' : 'L'}${round(x(z))} ${y(-depth)}`).join('')
   })
   const closed = view.bores.map((b, i) => `${edges[i]}L${round(x(b.z1))} ${bottom}H${round(x(b.z0))}Z`).join('')
@@ -112,6 +120,7 @@ function Wall(props: { readonly view: GapStripView; readonly layout: StripLayout
       <path className="metal-wash" d={closed} />
       <path fill="url(#hatch-metal-0)" d={closed} />
       <path className="line-mid" d={edges.join('')} />
+      {roots.length > 0 && <path className="line-thin" d={roots.join('')} />}
     </g>
   )
 }

@@ -39,6 +39,18 @@ describe('the pictures of the strips', () => {
     await expect(picture(strip)).toMatchFileSnapshot('pictures/ferry-gap.svg')
   })
 
+  it('a thread too fine for the scale is drawn by the line of its roots, not as a block', () => {
+    const whole = { whole: view, reach: view.reach, range: undefined, viewHeight: 800, dimensions: false, middle: 0 }
+    const edges = (width: number) => {
+      const strip = createElement(GapStrip, { view: gapStripView(assembly), layout: layoutOf({ ...whole, width }) })
+      const [, walls = ''] = /class="line-mid" d="([^"]*)"/.exec(picture(strip)) ?? []
+      return { corners: walls.split('L').length, roots: picture(strip).includes('class="line-thin" d="M') }
+    }
+    expect(edges(1200)).toMatchObject({ roots: false })
+    expect(edges(390)).toMatchObject({ roots: true })
+    expect(edges(390).corners).toBeLessThan(edges(1200).corners / 3)
+  })
+
   it('unrolled map', async () => {
     const map = unrolledView(assembly)
     const strip = createElement(UnrolledStrip, { view: map, layout, whole: map, lit: ['parts/switch'] })
