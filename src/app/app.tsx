@@ -2,7 +2,9 @@ import { lazy, Suspense, useEffect, useState } from 'react'
 import type { Desk } from '../worker/desk.ts'
 import type { WorkCalls } from '../worker/work-calls.ts'
 import { useFileDrop } from './keeping/use-file-drop.ts'
+import { forgetForm } from './quick/kept-form.ts'
 import { QuickPage } from './quick/quick-page.tsx'
+import { CrashScreen } from './sheet/crash-screen.tsx'
 
 /** Full jobs come when one is asked for: the quick check waits for none of it. */
 const WorkRoom = lazy(() => import('./work/work-room.tsx'))
@@ -19,12 +21,20 @@ export function App({ desk }: { readonly desk: Desk<WorkCalls> }) {
     return () => removeEventListener('hashchange', follow)
   }, [])
   useFileDrop(desk)
-  if (quick.includes(place.address)) return <QuickPage desk={desk} />
+  // The pages guard what is on them; this is for what they do before they draw anything.
+  if (quick.includes(place.address))
+    return (
+      <CrashScreen forget={forgetForm}>
+        <QuickPage desk={desk} />
+      </CrashScreen>
+    )
   // Each arrival is one of its own: a demo that became a job is a demo again when its address is gone to again.
   return (
-    <Suspense>
-      <WorkRoom key={place.arrival} desk={desk} address={place.address} />
-    </Suspense>
+    <CrashScreen key={place.arrival}>
+      <Suspense>
+        <WorkRoom desk={desk} address={place.address} />
+      </Suspense>
+    </CrashScreen>
   )
 }
 
