@@ -97,6 +97,7 @@ function oneOf(
       through.end === 'rear' ? 'blade' : 'rear',
       `Through the ${through.end} end it can only head the other way.`,
     )
+  if (!opens(ctx, section, through.end, path, input.through !== undefined)) return undefined
   const opening = through.end === 'rear' ? section.ends.rear.nominal : section.ends.blade.nominal
   return {
     id: input.id,
@@ -111,6 +112,22 @@ function oneOf(
     order,
     assumed: input.through === undefined,
   }
+}
+
+/** Nothing goes in, or comes out again, through a mouth that is joined for good. */
+function opens(ctx: Context, section: Section, end: 'rear' | 'blade', path: string, said: boolean): boolean {
+  const shut = ctx.project.joints.find((j) => j.opens === false && (end === 'rear' ? j.blade : j.rear) === section.id)
+  if (!shut) return true
+  const other = end === 'rear' ? shut.rear : shut.blade
+  wrong(
+    ctx,
+    'contradiction',
+    said ? `${path}/through` : path,
+    `the ${end} end of ${section.name}, joined to ${other}`,
+    'a mouth that opens',
+    `Go through a mouth that opens, or let the joint with ${other} open: what goes in must come out again.`,
+  )
+  return false
 }
 
 /** The sections that are there while something goes in: those not on the outer side of the mouth. */

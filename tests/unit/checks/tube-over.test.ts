@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { ProjectInput } from '../../../src/project/schema/project.ts'
 import { answerTo } from '../job/demo-answer.ts'
+import { problemsOf } from '../resolve/project-of.ts'
 
 /** Two tubes end to end, each with its bore steps; a sled that lies in both goes in through the second's rear mouth. */
 const job = (
@@ -70,7 +71,7 @@ describe('how wide a sled may be', () => {
 })
 
 describe('how far two sections engage', () => {
-  const joined = (engagement?: number): ProjectInput => ({
+  const joined = (engagement?: number, opens = true): ProjectInput => ({
     ...job([{ diameter: 30 }]),
     joints: [
       {
@@ -78,7 +79,7 @@ describe('how far two sections engage', () => {
         kind: 'threaded',
         rear: 'a',
         blade: 'b',
-        opens: true,
+        opens,
         wiresCross: false,
         ...(engagement === undefined ? {} : { engagement }),
       },
@@ -94,5 +95,12 @@ describe('how far two sections engage', () => {
   it('is none where it is said, be it 0, or where there is no joint', () => {
     expect(told(joined(0))).toEqual([])
     expect(told(job([{ diameter: 30 }]))).toEqual([])
+  })
+
+  it('decides nothing where they are joined for good: no sled goes in through that mouth', () => {
+    expect(problemsOf(joined(9)).map((p) => p.path)).toEqual([])
+    expect(problemsOf(joined(9, false)).map((p) => `${p.path} ${p.code}`)).toEqual([
+      'insertions/in/through contradiction',
+    ])
   })
 })

@@ -44,7 +44,7 @@ export function JointCard({ joint }: { readonly joint: JointInput }) {
         {joint.kind === 'threaded' && <ThreadField path={`${path}/thread`} />}
         <WordsField path={`${path}/name`} label="Name" placeholder={name} />
       </div>
-      <TickField path={`${path}/opens`} label="It opens" />
+      <TickField path={`${path}/opens`} label="It opens" also />
       <TickField path={`${path}/wiresCross`} label="Wires may cross it" />
       {joint.kind === 'glued' && <p className="small caution">{cautions.glue}</p>}
     </RecordCard>
