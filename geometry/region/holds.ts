@@ -2,10 +2,10 @@ import { type Edge, pointAt } from './edge.ts'
 import { distance, norm } from './point.ts'
 import type { Region } from './region.ts'
 
-const held = new WeakMap<Region, Float64Array>()
+const held = new WeakMap<Region, readonly number[]>()
 
 /** For each edge of a region a circle that holds it: x, y, r. */
-export function holdsOf(region: Region): Float64Array {
+export function holdsOf(region: Region): readonly number[] {
   // Plain forms are made for one question and thrown away: keeping theirs would cost more than it spares.
   if (region.form.kind !== 'other') return circlesOf(region.edges)
   const known = held.get(region)
@@ -15,21 +15,16 @@ export function holdsOf(region: Region): Float64Array {
   return found
 }
 
-function circlesOf(edges: readonly Edge[]): Float64Array {
-  const found = new Float64Array(3 * edges.length)
-  for (let i = 0; i < edges.length; i++) {
-    const e = edges[i] as Edge
+function circlesOf(edges: readonly Edge[]): number[] {
+  const found: number[] = []
+  for (const e of edges) {
     if (e.kind === 'segment') {
-      found[3 * i] = (e.a.x + e.b.x) / 2
-      found[3 * i + 1] = (e.a.y + e.b.y) / 2
-      found[3 * i + 2] = norm(e.b.x - e.a.x, e.b.y - e.a.y) / 2
+      found.push((e.a.x + e.b.x) / 2, (e.a.y + e.b.y) / 2, norm(e.b.x - e.a.x, e.b.y - e.a.y) / 2)
     } else {
       // Of a long arc the whole circle, of a short one the circle about its chord's ends from its middle.
       const whole = e.sweep > Math.PI
       const m = whole ? e.c : pointAt(e, 0.5)
-      found[3 * i] = m.x
-      found[3 * i + 1] = m.y
-      found[3 * i + 2] = whole ? e.r : distance(m, pointAt(e, 0))
+      found.push(m.x, m.y, whole ? e.r : distance(m, e.a))
     }
   }
   return found

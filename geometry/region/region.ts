@@ -1,4 +1,4 @@
-import { arc, circle, type Edge, type Segment, segment } from './edge.ts'
+import { arc, circle, type Edge, segment } from './edge.ts'
 import { nearest } from './edge-distance.ts'
 import { distance, norm, origin, type Point, polar, radians, turnBetween } from './point.ts'
 
@@ -49,10 +49,9 @@ export function outside(c: Point, r: number): Region {
   }
 }
 
-/** A convex polygon, corners in order (either way round). Its edges are made when first asked for: closed formulas need none. */
+/** A convex polygon, corners in order (either way round). */
 export function polygon(points: readonly Point[]): Region {
   const n = points.length
-  let edges: Segment[] | undefined
   let [x, y] = [0, 0]
   for (const p of points) {
     x += p.x / n
@@ -71,10 +70,7 @@ export function polygon(points: readonly Point[]): Region {
     return true
   }
   return {
-    get edges() {
-      edges ??= points.map((p, i) => segment(p, points[(i + 1) % n] as Point))
-      return edges
-    },
+    edges: points.map((p, i) => segment(p, points[(i + 1) % n] as Point)),
     contains,
     core,
     form: { kind: 'polygon', points },
