@@ -19,7 +19,7 @@ interface Made {
 }
 
 /** So many are kept: a few sleds, before and after a change or two. */
-const most = 12
+const most = 5
 let kept: readonly Made[] = []
 
 /**
