@@ -66,6 +66,14 @@ export const placedFace = (part: PartInput, body: BodyInput | undefined): End =>
 export const throughWall = (body: BodyInput | undefined): boolean =>
   body?.shape === 'cylinder' && body.axis === 'radial'
 
+/** Where a place said in numbers lies, before anything was judged; undefined where that takes more than adding up. */
+export function heightSaid(z: ZPlaceInput | undefined, placeOf: PlaceOf): number | undefined {
+  if (typeof z === 'number') return z
+  if (z === undefined || !isRelative(z) || (z.by !== undefined && typeof z.by !== 'number')) return undefined
+  const from = placeOf(z.of)
+  return from && endHeight(from, z.end ?? 'blade') + (z.by ?? 0)
+}
+
 /** The same height as a number from the datum. */
 export const heightAlone = (height: number): number => hundredth(height)
 

@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest'
-import { acrossAs, acrossForm, endHeight, heightAlone, heightFrom, placedFace } from '../../../src/job/place-forms.ts'
+import {
+  acrossAs,
+  acrossForm,
+  endHeight,
+  heightAlone,
+  heightFrom,
+  heightSaid,
+  placedFace,
+} from '../../../src/job/place-forms.ts'
 import type { Place } from '../../../src/papers/places.ts'
 
 const cell: Place = { ref: 'parts/cell', rear: 64, blade: 129, across: { x: 0, y: 0, facing: 0 } }
@@ -21,6 +29,24 @@ describe('a height said another way', () => {
     expect(placedFace(part, { shape: 'cylinder', diameter: 8, length: 8 })).toBe('rear')
     expect(placedFace(part, { shape: 'cylinder', axis: 'radial', diameter: 8, length: 8 })).toBe('middle')
     expect(placedFace({ ...part, at: { face: 'blade' } }, undefined)).toBe('blade')
+  })
+})
+
+describe('a height before anything was judged', () => {
+  const placeOf = (ref: string) => (ref === cell.ref ? cell : undefined)
+
+  it('is what was said: from the datum, or from an end of something that was', () => {
+    expect(heightSaid(177, placeOf)).toBe(177)
+    expect(heightSaid({ of: 'parts/cell', end: 'rear', by: 3 }, placeOf)).toBe(67)
+    // The blade end where none is named, as the judged height has it.
+    expect(heightSaid({ of: 'parts/cell', by: 3 }, placeOf)).toBe(132)
+    expect(heightSaid({ of: 'parts/cell' }, placeOf)).toBe(129)
+  })
+
+  it('is not known where it takes more than adding up', () => {
+    expect(heightSaid({ of: 'parts/board' }, placeOf)).toBeUndefined()
+    expect(heightSaid({ of: 'parts/cell', by: { value: 3 } }, placeOf)).toBeUndefined()
+    expect(heightSaid(undefined, placeOf)).toBeUndefined()
   })
 })
 

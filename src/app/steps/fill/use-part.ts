@@ -1,8 +1,7 @@
 import { useMemo } from 'react'
-import { type PlaceOf, sectionAt } from '../../../job/place-forms.ts'
+import { endHeight, heightSaid, type PlaceOf, sectionAt } from '../../../job/place-forms.ts'
 import type { Place } from '../../../papers/places.ts'
 import type { PartPreset } from '../../../presets/preset-choices.ts'
-import { isRelative } from '../../../project/forms.ts'
 import { withValue } from '../../../project/path.ts'
 import type { BodyInput, PartInput } from '../../../project/schema/part.ts'
 import { useChoices } from '../../readings/use-choices.ts'
@@ -26,7 +25,7 @@ export interface PartInHand {
   readonly body: BodyInput | undefined
   readonly place: Place | undefined
   readonly placeOf: PlaceOf
-  /** The section at its height, or at that of what it is measured from; else the first. */
+  /** The section at its height; else the first. */
   readonly section: string | undefined
   readonly edit: (change: (part: PartInput) => PartInput) => void
 }
@@ -42,10 +41,9 @@ export function usePart(id: string): PartInHand | undefined {
   const presets = part.kind === 'other' ? [] : (choices?.parts[part.kind] ?? [])
   const preset = presets.find((p) => p.id === part.preset)
   const place = placeOf(path)
-  // Until it was judged for the first time it lies where what it is measured from lies.
-  const z = part.at?.z
-  const near = place ?? (z !== undefined && isRelative(z) ? placeOf(z.of) : undefined)
-  const here = near && sectionAt(places, (near.rear + near.blade) / 2)
+  // Until it was judged for the first time it lies where it was said to lie.
+  const height = place ? endHeight(place, 'middle') : heightSaid(part.at?.z, placeOf)
+  const here = height === undefined ? undefined : sectionAt(places, height)
   return {
     part,
     path,
