@@ -64,17 +64,28 @@ export interface Draft extends Omit<Finding, 'status' | 'margin' | 'settled' | '
 
 /** A finding from what a check measured. This is the one place where a status is decided. */
 export function finding(draft: Draft): Finding {
-  const { margins, contributions, terms, ...rest } = draft
+  const { margins, contributions, terms } = draft
   const assumed = terms?.assumed ?? contributions.some((c) => c.source === 'assumed')
   const status = judge(margins, { ...terms, assumed })
   const unknowns = contributions.filter((c) => c.kind === 'unknown')
   return {
-    ...rest,
+    id: draft.id,
+    check: draft.check,
+    title: draft.title,
     status,
+    value: draft.value,
+    limit: draft.limit,
+    unit: draft.unit,
     margin: { worst: margins.worst, nominal: margins.nominal, best: margins.best },
     settled: margins.settled,
     probability: status === 'unsure' ? chanceToHold(margins.worst, unknowns) : undefined,
     contributors: shares(contributions),
+    at: draft.at,
+    parts: draft.parts,
+    state: draft.state,
+    why: draft.why,
+    source: draft.source,
+    fix: draft.fix,
   }
 }
 

@@ -11,6 +11,6 @@ export function smaller(part: Part, lack: number): Fix[] {
   const value = downTo(2 * (part.extent.halfU.nominal - lack))
   const onAxis = part.extent.round && part.across.x.nominal === 0 && part.across.y.nominal === 0
   if (!onAxis || value <= 0) return []
-  const text = `The largest that fits here is ${mm(value)} mm in diameter.`
+  const text = `Use another ${part.name}: the largest that fits here is ${mm(value)} mm in diameter.`
   return [part.input.body ? { text, path: `${part.id}/body/diameter`, value } : { text, path: `${part.id}/preset` }]
 }
