@@ -103,6 +103,20 @@ test('a place is said another way and the part stays where it is', async ({ page
   await expect(field(page, 'parts/board/at/across/y')).toHaveValue('0')
 })
 
+test('a height typed in the row of a closed part stays in that row', async ({ page }) => {
+  await fill(page, 'demo/pier-lantern')
+  const height = field(page, 'parts/speaker/at/z')
+  const before = await height.inputValue()
+  await height.click()
+  await page.keyboard.press('ControlOrMeta+a')
+  await page.keyboard.type('48.5')
+  await page.keyboard.press('Tab')
+  await expect(height).toHaveValue('48.5')
+  await expect(row(page, 'speaker')).toHaveAttribute('aria-expanded', 'false')
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect(height).toHaveValue(before)
+})
+
 test('a part that others name is removed with its word on them, and comes back with one undo', async ({ page }) => {
   await fill(page, 'demo/pier-lantern')
   const before = await partsOf(page).allTextContents()

@@ -92,14 +92,18 @@ const addedWords = (name: string, noRoom: number | undefined): string =>
 
 const addId = (kind: PartKind): string => `fill-add-${kind}`
 
-/** The open part: the last one opened here, or lit from elsewhere; opened in the same drawing, so that its fields are there to go to. */
+/**
+ * The open part: the last one opened here, or lit from elsewhere; opened in the same drawing, so that its fields are there
+ * to go to. A field of a row that is typed in lights its part, too: it stays where it is.
+ */
 function useOpenPart() {
-  const lit = useView((v) => (v.lit?.startsWith('parts/') ? recordOf(v.lit) : undefined))
+  const path = useView((v) => v.lit)
+  const lit = path?.startsWith('parts/') ? recordOf(path) : undefined
   const [open, setOpen] = useState(lit)
   const [seen, setSeen] = useState(lit)
   if (lit !== seen) {
     setSeen(lit)
-    if (lit !== undefined) setOpen(lit)
+    if (lit !== undefined && document.activeElement?.id !== path) setOpen(lit)
   }
   return [open, setOpen] as const
 }
