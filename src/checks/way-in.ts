@@ -41,7 +41,7 @@ function judged(world: World, i: Insertion, moving: Moving): Finding[] {
       finding({
         id: `way-in:${i.id}:${of}`,
         check: 'way-in',
-        title: `${of.startsWith('sleds/') ? sledName(world, of) : (demands[0] as Demand).a.name} on the way in: ${t.pair.b.name}`,
+        title: `${of.startsWith('sleds/') ? sledName(world, of) : (demands[0] as Demand).a.name} ${wayWords(world, i)}: ${t.pair.b.name}`,
         value: t.nominal.hi,
         limit: limit.value,
         unit: 'mm',
@@ -73,6 +73,12 @@ export function onTheWay(moving: Moving, limit: number): Map<string, Demand[]> {
       ),
     ]),
   )
+}
+
+/** What is in already and has a tube drawn over it is not on its own way. */
+function wayWords(world: World, { moves }: Insertion): string {
+  const tube = world.assembly.sections.find((s) => `sections/${s.id}` === moves)
+  return tube ? `as ${tube.name} comes over it` : 'on the way in'
 }
 
 const sledName = (world: World, of: string): string =>

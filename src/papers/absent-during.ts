@@ -4,9 +4,11 @@ import { sectionsDuring } from '../resolve/insertions.ts'
 
 /** References of what is not there yet while one move of the insertion list is made. */
 export function absentDuring(assembly: Assembly, i: Insertion, moving: Moving): string[] {
-  const later = assembly.insertions.filter((o) => o.order > i.order).map((o) => o.moves)
   const tube = i.moves.startsWith('sections/')
   const sections = new Set(sectionsDuring(i, assembly.sections).map((s) => s.id))
+  // A section behind the mouth is passed, also where its own move is listed later: then it stands there as it is judged.
+  const stands = (moves: string) => !tube && sections.has(moves.replace('sections/', ''))
+  const later = assembly.insertions.filter((o) => o.order > i.order && !stands(o.moves)).map((o) => o.moves)
   // A tube is brought to what stands there already; its own obstacles tell nothing of the rest.
   const here = new Set(moving.obstacles.intrusions.map((b) => b.of))
   const gone = (section: string | undefined) => !tube && section !== undefined && !sections.has(section)

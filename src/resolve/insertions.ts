@@ -62,7 +62,8 @@ function oneOf(
         : list === 'sections'
           ? ctx.project.sections
           : []
-  if (!all.some((o: { id: string }) => o.id === id))
+  const moved = all.find((o: { id: string }) => o.id === id)
+  if (!moved)
     return wrong(
       ctx,
       'unknown-reference',
@@ -101,7 +102,7 @@ function oneOf(
   const opening = through.end === 'rear' ? section.ends.rear.nominal : section.ends.blade.nominal
   return {
     id: input.id,
-    name: input.name ?? `${id} in`,
+    name: input.name ?? `${moved.name ?? id} in`,
     path,
     moves: input.moves,
     opening,

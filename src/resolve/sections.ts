@@ -4,13 +4,11 @@ import type { JointInput, SectionInput } from '../project/schema/hilt.ts'
 import { add, exact, known, most, type Quantity, sub } from '../quantity/quantity.ts'
 import { stepsOf } from './bore.ts'
 import { ask, type Context, limitOf, wrong } from './context.ts'
+import { seamSlack, tellUnfitting } from './engaged.ts'
 import type { Heights } from './heights.ts'
 import type { Section } from './metal.ts'
 import { quantityOf } from './quantity.ts'
 import { questionLengths, questionSize } from './suspicions.ts'
-
-/** Sections may overlap or stand apart by this much beyond what a joint explains, mm: reading errors add up. */
-const seamSlack = 0.5
 
 /** Tells every section where it lies: where it says so, else behind the one before it, less what the joint engages. */
 export function placeSections(ctx: Context, heights: Heights, sections: readonly SectionInput[]): void {
@@ -158,6 +156,7 @@ function checkSeams(ctx: Context, inputs: readonly SectionInput[], sections: rea
           engaged > 0 ? `${engaged} mm, the joint's engagement` : 'none without a joint that says how far they engage',
           'Correct a length or z, or give the joint’s engagement.',
         )
+      else if (joint && shared > seamSlack) tellUnfitting(ctx, joint.id, s, o)
     }
     const next = sections[i + 1]
     if (next && inputs[i + 1]?.z !== undefined && next.ends.rear.nominal - s.ends.blade.nominal > seamSlack)

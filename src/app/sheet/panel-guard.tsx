@@ -35,6 +35,10 @@ export class PanelGuard extends Component<Props, State> {
         <p className="small soft">What the program said: {this.state.fault}</p>
         <button type="button" className="button" onClick={() => this.setState({ fault: undefined })}>
           Show it again
+        </button>{' '}
+        {/* What could not be fetched, because a newer page stands there, is not fetched again before that. */}
+        <button type="button" className="button" onClick={() => location.reload()}>
+          Load the page anew
         </button>
       </section>
     )

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { insertionWays } from '../../../src/papers/insertion-way.ts'
 import type { ProjectInput } from '../../../src/project/schema/project.ts'
 import { answerTo } from '../job/demo-answer.ts'
 import { problemsOf } from '../resolve/project-of.ts'
@@ -38,6 +39,22 @@ describe('a tube that must come over a sled afterwards', () => {
   it('goes over it where its bore is as wide all along', () => {
     expect(answerTo(job([{ diameter: 30 }])).verdict).toBe('clear')
     expect(way(job([{ diameter: 30 }]), 'a-over').map((f) => f.status)).toEqual(['clear'])
+  })
+
+  it('is told apart from the way of the sled itself', () => {
+    expect(way(job(neck), 'a-over')[0]?.title).toMatch(/^main as a comes over it: /)
+    expect(way(job(neck), 'in')[0]?.title).toMatch(/^main on the way in: /)
+  })
+
+  it('stands there, and is drawn so, where the sled goes in through its own mouth before it is said to move', () => {
+    const through = job([{ diameter: 30 }], {
+      moves: [{ id: 'over', moves: 'sections/a', through: { of: 'sections/a', end: 'blade' } }],
+    })
+    const own = { ...through.insertions?.[0], through: { of: 'sections/a', end: 'rear' } }
+    const { assembly } = answerTo({ ...through, insertions: [own, ...(through.insertions?.slice(1) ?? [])] })
+    const [sledIn] = insertionWays(assembly)
+    expect(sledIn?.absent).toEqual([])
+    expect(insertionWays(answerTo(through).assembly)[0]?.absent).toEqual(['sections/a'])
   })
 
   it('comes as it is said to come', () => {
@@ -102,5 +119,47 @@ describe('how far two sections engage', () => {
     expect(problemsOf(joined(9, false)).map((p) => `${p.path} ${p.code}`)).toEqual([
       'insertions/in/through contradiction',
     ])
+  })
+})
+
+describe('two sections that engage', () => {
+  const pommel = (outside: object[], thread?: string): ProjectInput => ({
+    ...job([{ diameter: 20 }]),
+    sections: [
+      { id: 'a', name: 'pommel', length: 40, bore: [{ diameter: 20 }], outside },
+      {
+        id: 'b',
+        length: 100,
+        bore: thread ? [{ id: 'm', kind: 'threaded', thread, length: 12 }, { diameter: 32.5 }] : [{ diameter: 32.5 }],
+        outside: [{ diameter: 38 }],
+      },
+    ] as NonNullable<ProjectInput['sections']>,
+    joints: [{ id: 'j', kind: 'threaded', rear: 'a', blade: 'b', opens: true, engagement: 8 }],
+    sleds: [{ id: 'main', from: 42, to: 110 }],
+  })
+  const lacking = (project: ProjectInput) => answerTo(project).notChecked.map((n) => n.path)
+
+  it('are not clear where neither goes into the other', () => {
+    const { verdict, notChecked } = answerTo(pommel([{ diameter: 38.1 }]))
+    expect(verdict).toBe('unsure')
+    expect(notChecked[0]?.path).toBe('joints/j/engagement')
+    expect(notChecked[0]?.hint).toMatch(/outside, 38\.\d+ at the least, does not go into the 32\.\d+ at most there/)
+  })
+
+  it('are, where one has the narrower outside that goes in, though its lengths are off by a few tenths', () => {
+    expect(lacking(pommel([{ diameter: 38.1, length: 32 }, { diameter: 32.2 }]))).toEqual([])
+    expect(lacking(pommel([{ diameter: 38.1, length: 32.3 }, { diameter: 32.2 }]))).toEqual([])
+    expect(lacking(pommel([{ diameter: 38.1, length: 34 }, { diameter: 32.2 }]))).toEqual(['joints/j/engagement'])
+  })
+
+  it('go into a thread as far as its roots', () => {
+    expect(lacking(pommel([{ diameter: 38.1, length: 32 }, { diameter: 33.9 }], 'M34x1'))).toEqual([])
+    expect(lacking(pommel([{ diameter: 38.1, length: 32 }, { diameter: 34.4 }], 'M34x1'))).toEqual([
+      'joints/j/engagement',
+    ])
+  })
+
+  it('are not told of where an outside was not measured', () => {
+    expect(lacking(pommel([]))).toEqual([])
   })
 })
