@@ -1,6 +1,6 @@
 import { placeWords } from '../project/place-words.ts'
-import type { Sled } from '../resolve/assembly.ts'
-import { type Finding, type Fix, finding } from './finding.ts'
+import type { Part, Sled } from '../resolve/assembly.ts'
+import { type Finding, finding, type Where } from './finding.ts'
 import { roomier } from './fix-outside.ts'
 import type { Check, World } from './world.ts'
 
@@ -18,28 +18,39 @@ function faults(world: World, sled: Sled): Finding[] {
   const own = all.filter(
     ({ problem: p }, i) => all.findIndex((o) => o.problem.path === p.path && o.problem.got === p.got) === i,
   )
-  return own.map(({ problem, lack, isCount }, i) =>
-    finding({
+  return own.map(({ problem, lack, isCount }, i) => {
+    const part = nestedPart(world, sled, problem.path)
+    const what = part ? `no room in it for ${part.name}` : placeWords(world.assembly.project, problem.path)
+    return finding({
       id: `buildable:${sled.id}:${i}`,
       check: 'buildable',
-      title: `${sled.name} cannot be built: ${placeWords(world.assembly.project, problem.path)}`,
+      title: `${sled.name} cannot be built: ${what}`,
       value: -lack,
       limit: 0,
       unit: isCount ? '' : /^"?[-\d.]+°/.test(problem.got) ? '°' : 'mm',
       margins: { worst: -lack, nominal: -lack, settled: -lack, best: -lack },
       contributions: [],
-      at: undefined,
-      parts: [`sleds/${sled.id}`],
+      at: part && outermost(part),
+      parts: [`sleds/${sled.id}`, ...(part ? [part.id] : [])],
       state: 'every state',
       why: `Got ${problem.got.replaceAll('"', '')}; allowed is ${problem.limit}.`,
       source: 'the sled’s own geometry',
-      fix: [...nestFixes(world, sled, problem.path, lack), { text: problem.hint, path: problem.path }],
-    }),
-  )
+      fix: [...(part ? roomier(sled, part, lack) : []), { text: problem.hint, path: problem.path }],
+    })
+  })
 }
 
-/** A nest too large for the sled around it: what that, or the part in it, would have to be. */
-function nestFixes(world: World, sled: Sled, path: string, lack: number): Fix[] {
-  const part = world.assembly.parts.find((p) => path === `sleds/${sled.id}/nests/${p.id}/gap`)
-  return part ? roomier(sled, part, lack) : []
+/** The part whose nest is too large for the sled around it. */
+const nestedPart = (world: World, sled: Sled, path: string): Part | undefined =>
+  world.assembly.parts.find((p) => path === `sleds/${sled.id}/nests/${p.id}/gap`)
+
+/** Where it lies farthest from the axis. */
+function outermost({ ends, across, extent }: Part): Where {
+  const { x, y } = { x: across.x.nominal, y: across.y.nominal }
+  const theta = ((Math.atan2(y, x) * 180) / Math.PI + 360) % 360
+  return {
+    z: (ends.rear.nominal + ends.blade.nominal) / 2,
+    theta: x === 0 && y === 0 ? 0 : theta,
+    r: Math.hypot(x, y) + extent.halfU.nominal,
+  }
 }

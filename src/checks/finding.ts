@@ -9,6 +9,8 @@ export interface Fix {
   readonly path: string
   /** Left out where no one change does it: a reading to take, a part to choose. */
   readonly value?: FixValue
+  /** Said only where a part from the list is found to do it: the number alone may not be what lacks. */
+  readonly onlyTried?: true
   /** What else is then worse than it was, where that was tried; told in `text`, too. */
   readonly spoils?: { readonly status: Status; readonly text: string }
 }
@@ -32,7 +34,7 @@ export interface Finding {
   readonly margin: { readonly worst: number; readonly nominal: number; readonly best: number }
   /** The margin with the unknowns at their best and the variations at their worst. */
   readonly settled: number
-  /** The chance that it holds, where it depends on an unknown. */
+  /** The chance that it holds, where it depends on an unknown; never all or nothing. */
   readonly probability: number | undefined
   readonly contributors: readonly Share[]
   readonly at: Where | undefined
@@ -78,7 +80,7 @@ export function finding(draft: Draft): Finding {
     unit: draft.unit,
     margin: { worst: margins.worst, nominal: margins.nominal, best: margins.best },
     settled: margins.settled,
-    probability: status === 'unsure' ? chanceToHold(margins.worst, unknowns) : undefined,
+    probability: status === 'unsure' && margins.worst < 0 ? chance(margins, unknowns) : undefined,
     contributors: shares(contributions),
     at: draft.at,
     parts: draft.parts,
@@ -88,6 +90,12 @@ export function finding(draft: Draft): Finding {
     fix: draft.fix,
   }
 }
+
+/** What may hold has a chance, however small: the fold of the unknowns knows nothing of how they bend. */
+const chance = (m: Margins, unknowns: readonly Contribution[]): number =>
+  Math.min(1 - slight, Math.max(slight, chanceToHold(m.worst, unknowns)))
+
+const slight = 0.001
 
 /** Tightest first; of two equally tight the order of their ids, so that the same input gives the same list. */
 export function byMargin(a: Finding, b: Finding): number {

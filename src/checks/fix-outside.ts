@@ -37,7 +37,7 @@ export function roomier(sled: Sled, part: Part, lack: number): Fix[] {
   const z = (part.ends.rear.nominal + part.ends.blade.nominal) / 2
   const edge = roundAt(sled, z)
   const fixes = [...(edge ? wider(sled, z, edge.radius + lack) : []), ...smaller(part, lack)]
-  return fixes.filter((f) => f.value !== undefined)
+  return fixes.map((f) => (f.value === undefined ? { ...f, onlyTried: true } : f))
 }
 
 /** No sled is built narrower than this, mm. */

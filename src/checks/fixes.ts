@@ -1,5 +1,4 @@
 import type { Body } from '../body/body.ts'
-import { placeWords } from '../project/place-words.ts'
 import type { Sled } from '../resolve/assembly.ts'
 import type { Fix, Where } from './finding.ts'
 import { alongFixes } from './fix-along.ts'
@@ -8,8 +7,9 @@ import { narrower } from './fix-outside.ts'
 import { smaller } from './fix-size.ts'
 import { upTo } from './fix-value.ts'
 import type { Tightest } from './group.ts'
+import { reading } from './reading.ts'
 import { holds } from './verdict.ts'
-import { measureNext, mm } from './words.ts'
+import { mm } from './words.ts'
 import type { World } from './world.ts'
 
 /** What would make a gap hold: the change with its number, then the reading that would tell. Nothing where it holds. */
@@ -17,17 +17,6 @@ export function gapFixes(world: World, t: Tightest, of: string): Fix[] {
   if (holds(t.margins)) return []
   return [...change(world, t, of), ...reading(world, t)]
 }
-
-/** The measurement that takes most doubt away, where measuring can decide it at all. */
-export function reading(world: World, t: Pick<Tightest, 'contributions' | 'margins'>): Fix[] {
-  const next = measureNext(t)
-  return next && t.margins.best >= 0
-    ? [{ text: `Measure the ${named(world, next)}: it moves this most.`, path: next }]
-    : []
-}
-
-/** A path in the project's own words. */
-export const named = (world: World, path: string): string => placeWords(world.assembly.project, path)
 
 function change(world: World, t: Tightest, of: string): Fix[] {
   const { assembly } = world

@@ -14,10 +14,3 @@ export function gapReason(t: Tightest): string {
   const gap = nominal.hi < 0 ? `overlap by ${mm(-nominal.hi)}` : `gap ${mm(nominal.hi)}`
   return `${pair.a.name} to ${pair.b.name}: ${gap} mm as measured, ${mm(margins.worst + limit)} at the worst; ${mm(limit)} needed, so ${mm(margins.worst)} to ${mm(margins.best)} is left.`
 }
-
-/** What to measure or hold tighter: the largest contributor that measuring can settle, else the largest. */
-export function measureNext(t: Pick<Tightest, 'contributions'>): string | undefined {
-  const half = (c: { up: number; down: number }) => c.up - c.down
-  const open = t.contributions.filter((c) => c.kind === 'unknown').sort((a, b) => half(b) - half(a))
-  return open[0]?.path
-}

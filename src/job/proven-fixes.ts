@@ -1,8 +1,10 @@
 import type { Finding, Fix, NotChecked } from '../checks/finding.ts'
+import type { Presets } from '../presets/registry.ts'
 import type { Outcome } from '../problem/problem.ts'
 import { applyFix } from '../project/apply-fix.ts'
 import type { Project } from '../project/schema/project.ts'
 import type { Answer } from './answer.ts'
+import { listedParts } from './listed-parts.ts'
 import { spoiltBy } from './spoilt-by.ts'
 
 /** A number that is offered may be off by its rounding, mm. */
@@ -24,11 +26,35 @@ export function provenFixes(job: FixJob): ReadonlyMap<string, readonly Fix[]> {
 /** The same for one finding, where something else may have to be done in between. */
 export function provenFor(job: FixJob, finding: Finding): readonly Fix[] {
   const tried = finding.fix.filter((fix) => fix.value !== undefined)
-  const proven = tried.flatMap((fix) => best(job, finding, fix) ?? [])
-  const told = finding.fix.filter((fix) => fix.value === undefined)
+  const [told, listed] = fromList(job, finding)
+  const proven = [...tried.flatMap((fix) => best(job, finding, fix) ?? []), ...listed]
   const [clean, spoiling] = [proven.filter((p) => !spoils(p)), proven.filter(spoils)]
   const noWay = clean.length === 0 && (spoiling.length > 0 || (tried.length > 0 && told.length === 0))
   return [...sorted(clean), ...told, ...(noWay ? [none(spoiling.length > 0)] : []), ...sorted(spoiling)]
+}
+
+/** Advice that stays advice, and that for which the list holds a part that does it. */
+function fromList(job: FixJob, finding: Finding): [Fix[], Proven[]] {
+  const told: Fix[] = []
+  const listed: Proven[] = []
+  for (const fix of finding.fix.filter((f) => f.value === undefined)) {
+    const found = widestThatWorks(job, finding, listedParts(job.project, job.presets, fix))
+    if (found) listed.push(found)
+    else if (!fix.onlyTried) told.push(fix)
+  }
+  return [told, listed]
+}
+
+/** Of parts from the list, the widest first: the first that leaves nothing open, else the one that leaves least. */
+function widestThatWorks(job: FixJob, finding: Finding, parts: readonly Fix[]): Proven | undefined {
+  let held: Proven | undefined
+  for (const part of parts) {
+    const proven = prove(job, finding, part)
+    if (!proven || spoils(proven)) continue
+    if (!held || byOutcome(proven, held) < 0) held = proven
+    if (proven.open === 0) break
+  }
+  return held
 }
 
 interface Proven {
@@ -69,6 +95,8 @@ function best(job: FixJob, finding: Finding, fix: Fix): Proven | undefined {
 }
 
 export interface FixJob {
+  /** Where another part is taken from. */
+  readonly presets: Presets
   readonly project: Project
   readonly findings: readonly Finding[]
   readonly notChecked: readonly NotChecked[]

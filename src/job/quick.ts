@@ -1,9 +1,10 @@
 import type { Presets } from '../presets/presets.ts'
-import type { Outcome } from '../problem/problem.ts'
+import { good, type Outcome } from '../problem/problem.ts'
 import type { BodyInput, PartInput } from '../project/schema/part.ts'
 import type { Project } from '../project/schema/project.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
 import { type Answer, answer } from './answer.ts'
+import { roomier, type Spacing, usualSpacing } from './quick-spacing.ts'
 import { usualLayout as usual } from './usual-layout.ts'
 
 /** What the quick check asks for: one bore, and what shall go in. Sizes in any form a project takes. */
@@ -40,30 +41,44 @@ export type Layout = 'over the cell' | 'in line'
  * numbers typed.
  */
 export function quickCheck(input: QuickInput, presets: Presets): Outcome<QuickAnswer> {
-  const tried = (['over the cell', 'in line'] as const)
-    .slice(input.board === undefined ? 1 : 0)
-    .map((layout) => one(input, layout, presets))
-  const [first, second] = tried
-  if (first?.ok && second?.ok) return rank(second.value.answer) > rank(first.value.answer) ? second : first
-  return first?.ok ? first : (second ?? (first as Outcome<QuickAnswer>))
+  if (input.board === undefined) return laidOut(input, 'in line', presets)
+  const over = laidOut(input, 'over the cell', presets)
+  if (over.ok && over.value.answer.verdict === 'clear') return over
+  const line = laidOut(input, 'in line', presets)
+  if (!over.ok || !line.ok) return over.ok ? over : line
+  return rank(line.value.answer) > rank(over.value.answer) ? line : over
 }
 
-const rank = (a: Answer): number =>
-  ['clash', 'unsure', 'clear'].indexOf(a.verdict) * 1000 +
-  Math.min(0, ...a.findings.filter((f) => f.status === 'clash').map((f) => f.margin.worst))
+const standing = (a: Answer): number => ['clash', 'unsure', 'clear'].indexOf(a.verdict)
 
-function one(input: QuickInput, layout: Layout, presets: Presets): Outcome<QuickAnswer> {
-  const project = quickProject(input, layout)
-  const judged = answer(project, presets)
-  return judged.ok ? { ok: true, value: { project, layout, answer: judged.value } } : judged
+const rank = (a: Answer): number =>
+  standing(a) * 1000 + Math.min(0, ...a.findings.filter((f) => f.status === 'clash').map((f) => f.margin.worst))
+
+/** So often a layout is given more room: one place mended may show the next. */
+const rounds = 3
+
+/** The best of the usual distances and of those with what lacks in them. */
+function laidOut(input: QuickInput, layout: Layout, presets: Presets): Outcome<QuickAnswer> {
+  let spacing: Spacing | undefined = usualSpacing
+  let best: QuickAnswer | undefined
+  for (let round = 0; round < rounds && spacing; round++) {
+    const project = quickProject(input, layout, spacing)
+    const judged = answer(project, presets)
+    if (!judged.ok) return judged
+    // Room that does not help is not given: what is told then is told of the usual layout.
+    if (!best || standing(judged.value) > standing(best.answer)) best = { project, layout, answer: judged.value }
+    if (judged.value.verdict === 'clear') break
+    spacing = roomier(spacing, judged.value.findings, layout)
+  }
+  return good(best as QuickAnswer)
 }
 
 /** The quick check's numbers as a whole project, from which a full job can grow. */
-export function quickProject(input: QuickInput, layout: Layout): Project {
+export function quickProject(input: QuickInput, layout: Layout, spacing = usualSpacing): Project {
   const speakerEnd =
     input.speaker === undefined
       ? usual.mouth + usual.endWall
-      : { of: 'parts/speaker', end: 'blade' as const, by: usual.bulkhead }
+      : { of: 'parts/speaker', end: 'blade' as const, by: spacing.bulkhead }
   const parts: PartInput[] = [
     ...(input.speaker === undefined ? [] : [round('speaker', 'speaker', input.speaker, usual.mouth + usual.endWall)]),
     round(
@@ -72,14 +87,14 @@ export function quickProject(input: QuickInput, layout: Layout): Project {
       input.cell,
       typeof speakerEnd === 'number'
         ? speakerEnd + usual.rearContact
-        : { ...speakerEnd, by: usual.bulkhead + usual.rearContact },
+        : { ...speakerEnd, by: spacing.bulkhead + usual.rearContact },
     ),
     contact('rear-contact', 'contact-coil', 'rear', speakerEnd),
     contact('blade-contact', 'contact-leaf', 'blade'),
-    ...(input.board === undefined ? [] : [board(input.board, layout)]),
+    ...(input.board === undefined ? [] : [board(input.board, layout, spacing)]),
   ]
   const cell = parts.find((p) => p.id === 'cell') as PartInput
-  if (layout === 'over the cell' && input.board !== undefined)
+  if (spacing.isCellAside || (layout === 'over the cell' && input.board !== undefined))
     cell.at = { ...cell.at, across: { pushed: 180, gap: usual.cellToOutside } }
   return {
     ...noLists,
@@ -166,14 +181,14 @@ function contact(id: string, preset: string, end: 'rear' | 'blade', z?: Z): Part
   }
 }
 
-function board(given: NonNullable<QuickInput['board']>, layout: Layout): PartInput {
+function board(given: NonNullable<QuickInput['board']>, layout: Layout, spacing: Spacing): PartInput {
   const size = typeof given === 'string' ? { preset: given } : { body: { shape: 'box', ...given } as BodyInput }
   const at: PartInput['at'] =
     layout === 'over the cell'
       ? {
           z: { of: 'parts/cell', end: 'rear', by: 2 },
-          across: { beside: 'parts/cell', theta: 0, gap: usual.boardToCell },
+          across: { beside: 'parts/cell', theta: 0, gap: spacing.boardToCell },
         }
-      : { z: { of: 'parts/cell', end: 'blade', by: usual.bladeContact + usual.bulkhead } }
+      : { z: { of: 'parts/cell', end: 'blade', by: usual.bladeContact + spacing.boardBehind } }
   return { id: 'board', name: 'board', kind: 'board', ...size, at }
 }

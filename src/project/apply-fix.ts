@@ -5,8 +5,8 @@ import type { Project } from './schema/project.ts'
 
 type Fields = Readonly<Record<string, unknown>>
 
-/** What a fix puts at its path: a number or a record sets it, a list takes the place of the one there, a record with an id is one more in the list there. */
-export type FixValue = number | Fields | readonly Fields[]
+/** What a fix puts at its path: a number, a preset's id or a record sets it, a list takes the place of the one there, a record with an id is one more in the list there. */
+export type FixValue = number | string | Fields | readonly Fields[]
 
 /** A change that a finding offers, as far as applying it needs to know. */
 export interface Applicable {
@@ -23,7 +23,8 @@ export function applyFix(project: Project, { path, value }: Applicable): Project
   if (value === undefined) return undefined
   const before = valueAt(project, path)
   if (typeof value === 'number') return withNumber(project, path, before, value)
-  if (isList(value) || !('id' in value) || isRecord(before)) return withValue(project, path, value)
+  if (typeof value === 'string' || isList(value) || !('id' in value) || isRecord(before))
+    return withValue(project, path, value)
   const list = isList(before) ? before : []
   return withRecord(project, path, { ...value, id: freshId(list, String(value.id)) })
 }

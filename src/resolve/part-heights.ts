@@ -63,6 +63,12 @@ const drawnOnce = (ctx: Context, q: Quantity): Quantity => ({
   terms: q.terms.filter((t) => isOfSledPart(ctx, t.spread.path)),
 })
 
+/** A face of the print, whatever it was drawn by: another part that turns out longer does not move it. */
+const printed = (path: string, q: Quantity): Quantity => ({
+  nominal: q.nominal,
+  terms: q.terms.filter((t) => t.spread.path.startsWith(`${path}/`)),
+})
+
 /** Whether a path leads to something of a part that a sled carries. */
 export function isOfSledPart(ctx: Context, path: string): boolean {
   const [list, id] = path.split('/')
@@ -84,7 +90,7 @@ function contactEnds(ctx: Context, heights: Heights, p: PartInput, sizes: PartSi
   const atRear = presses.end === 'rear'
   const face = atRear ? pressed.rear : pressed.blade
   const placed = p.at?.z === undefined ? undefined : heights.place(p.at.z, `${path}/at/z`, onSled(p))
-  const base = placed && onSled(p) ? drawnOnce(ctx, placed) : placed
+  const base = placed && onSled(p) ? printed(path, placed) : placed
   if (p.at?.z !== undefined && !base) return undefined
   const away = exact((atRear ? -1 : 1) * workingLength(ctx, p, local))
   const stood = base ?? add(exact(face.nominal), away)

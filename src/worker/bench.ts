@@ -74,12 +74,12 @@ export class Bench {
   async mend(input: QuickInput): Promise<Readonly<Record<string, readonly Fix[]>> | undefined> {
     const answered = this.#answer(input)
     if (!answered.ok) return {}
-    const { answer, layout } = answered.value
+    const { answer, project } = answered.value
     // A fix may ask for what no quick check has of itself.
     const [{ triedFixes }] = await Promise.all([import('./tried-fixes.ts'), fetchRare()])
-    const job = { project: quickProject(input, layout), findings: answer.findings, notChecked: answer.notChecked }
+    const job = { project, findings: answer.findings, notChecked: answer.notChecked }
     const answerTo = (next: Project) => answerOf(next, this.#presets)
-    return triedFixes({ ...job, answerTo }, () => this.#last?.answer !== answered)
+    return triedFixes({ ...job, presets: this.#presets, answerTo }, () => this.#last?.answer !== answered)
   }
 
   draw(input: QuickInput, look: Look): Outcome<Drawings> {
@@ -108,7 +108,10 @@ export class Bench {
   /** The whole job that these few numbers already are, to go on with. */
   async grow(input: QuickInput, layout: Layout): Promise<Project> {
     const { quickName } = await import('../job/quick-name.ts')
-    return { ...quickProject(input, layout), job: [{ id: 'job', name: quickName(input, this.#presets) }] }
+    const answered = this.#answer(input)
+    // As it was judged, with the room that it was given; what cannot be judged goes on as it was typed.
+    const project = answered.ok ? answered.value.project : quickProject(input, layout)
+    return { ...project, job: [{ id: 'job', name: quickName(input, this.#presets) }] }
   }
 
   #answer(input: QuickInput): Outcome<QuickAnswer> {

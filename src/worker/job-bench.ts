@@ -125,7 +125,10 @@ export class JobBench {
     const { triedFixes } = await import('./tried-fixes.ts')
     const { findings, notChecked } = answered.value
     const answerTo = (next: Project) => answer(next, presets)
-    return triedFixes({ project: standing, findings, notChecked, answerTo }, () => this.#last?.answer !== answered)
+    return triedFixes(
+      { project: standing, presets, findings, notChecked, answerTo },
+      () => this.#last?.answer !== answered,
+    )
   }
 
   /** The drawings alone: only the eye has moved. */

@@ -144,12 +144,17 @@ export class Heights {
     const face = rearEnd ? pressed.rear : pressed.blade
     const nominal = this.#nominal.ends(p.presses?.part as string)
     const base =
-      p.at?.z === undefined
-        ? rearEnd
-          ? nominal.rear - length
-          : nominal.blade + length
-        : this.at(p.at.z, `parts/${p.id}/at/z`, true)
+      p.at?.z === undefined ? (rearEnd ? nominal.rear - length : nominal.blade + length) : this.#faceOf(p, p.at.z)
     return rearEnd ? { rear: base, blade: face } : { rear: face, blade: base }
+  }
+
+  /** The face a contact stands on is one of the print: it lies where it is drawn by what the others are on paper. */
+  #faceOf(p: PartInput, z: ZPlaceInput): number {
+    const path = `parts/${p.id}/at/z`
+    const relative = isRelative(z) && onSled(p)
+    if (!relative) return this.at(z, path, true)
+    const own = this.at(z, path, true) - this.at({ of: z.of, end: z.end ?? 'blade' }, path, true)
+    return this.#nominal.at({ of: z.of, end: z.end ?? 'blade' }, path, true) + own
   }
 }
 

@@ -65,10 +65,12 @@ export const fieldLabels: Readonly<Record<FieldName, string>> = {
   sledDiameter: 'diameter of the sled',
 }
 
-/** The form with a number that a finding offers; undefined where the form has no field for it. */
-export function withFix(form: QuickForm, path: string, value: number): QuickForm | undefined {
+/** The form with a number, or a part from the list, that a finding offers; undefined where the form has no field for it. */
+export function withFix(form: QuickForm, path: string, value: number | string): QuickForm | undefined {
   const [name, size] = (fieldOf(path) ?? '').split('.')
   if (name === 'sledDiameter') return { ...form, sledDiameter: String(value) }
+  if (typeof value === 'string')
+    return name === 'cell' || name === 'speaker' ? { ...form, [name]: { ...form[name], choice: value } } : undefined
   if ((name === 'cell' || name === 'speaker') && size !== undefined)
     return { ...form, [name]: { ...ownSizes(form, name), [size]: String(value) } }
   return undefined

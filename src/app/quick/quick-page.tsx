@@ -109,7 +109,10 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
             field={field}
             theme={theme}
             onFix={(fix) => {
-              const next = typeof fix.value === 'number' ? withFix(form, fix.path, fix.value) : undefined
+              const next =
+                typeof fix.value === 'object' || fix.value === undefined
+                  ? undefined
+                  : withFix(form, fix.path, fix.value)
               if (!next) return undefined
               return () => {
                 setBefore({ form, text: `Applied: ${fix.text}` })

@@ -41,7 +41,7 @@ export async function judge(path: string, options: JobOptions, io: Io): Promise<
   const judged = answerTo(project)
   if (!judged.ok) return judged
   const { findings, notChecked } = judged.value
-  const proven = withProven(findings, provenFixes({ project, findings, notChecked, answerTo }))
+  const proven = withProven(findings, provenFixes({ project, presets, findings, notChecked, answerTo }))
   const report = reportOf({ ...judged.value, findings: proven }, { project, unknownFields: notices, state })
   return good({ project, answer: judged.value, report })
 }

@@ -4,7 +4,7 @@ import { derived, dimension } from '../dimensions.ts'
 import { nestGap } from '../fit.ts'
 import { axialSlack, beyond, cannot, innerRadius, type NestJob } from '../job.ts'
 import { rodItem } from '../round.ts'
-import { largestText } from './round-nest.ts'
+import { across, largestText } from './round-nest.ts'
 
 export interface CupWords {
   readonly nest: string
@@ -57,8 +57,8 @@ export function endCup(job: NestJob, end: 'rear' | 'blade', words: CupWords): Pl
     cannot(
       job,
       r.path,
-      `${words.nest} of radius ${r.value.toFixed(2)} mm`,
-      `at most ${room.toFixed(2)} mm in a body of ${R.toFixed(2)}`,
+      `${words.nest} ${across(r.value)} mm across`,
+      `at most ${across(room)} mm in a sled ${across(R)} mm across`,
       largestText(words.what, room - gap.value),
       r.value - room,
     )

@@ -48,17 +48,21 @@ function tooLarge(
   const works = R - job.sled.print.leastWall + e
   const limit = Math.min(works, R)
   if (radius.value <= limit) return
-  cannot(
-    job,
-    radius.path,
-    `pocket radius ${radius.value.toFixed(2)} mm`,
-    `at most ${limit.toFixed(2)} mm in a body of radius ${R.toFixed(2)}`,
-    job.typed?.pocketRadius === undefined
-      ? largestText(job.part.kind === 'other' ? 'part' : job.part.kind, limit - gap.value)
-      : `The nearest that works is ${limit.toFixed(2)}; or widen the sled.`,
-    radius.value - limit,
-  )
+  const own = job.typed?.pocketRadius
+  if (own === undefined) {
+    const what = job.part.kind === 'other' ? 'part' : job.part.kind
+    const most = `at most ${across(limit)} mm in a sled ${across(R)} mm across`
+    const hint = largestText(what, limit - gap.value)
+    cannot(job, radius.path, `a pocket ${across(radius.value)} mm across`, most, hint, radius.value - limit)
+  } else {
+    const most = `at most ${limit.toFixed(2)} mm in a body of radius ${R.toFixed(2)}`
+    const hint = `The nearest that works is ${limit.toFixed(2)}; or widen the sled.`
+    cannot(job, radius.path, `pocket radius ${own.toFixed(2)} mm`, most, hint, radius.value - limit)
+  }
 }
+
+/** Nests are told by their diameter, as the parts in them are. */
+export const across = (radius: number): string => (2 * radius).toFixed(2)
 
 /** What would go into a nest that is as large as the sled around it allows. */
 export const largestText = (what: string, radius: number): string =>

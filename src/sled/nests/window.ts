@@ -26,7 +26,9 @@ export function windowItems(job: SledJob): PlanItem[] {
 function faulty(job: SledJob, w: WindowInput, { solid }: PlanItem): boolean {
   const path = `sleds/${job.sled.id}/windows/${w.id}`
   const { z0, z1 } = planSpan(solid)
-  if (tooShort(job, `${path}/to`, z0, z1)) return true
+  // One that follows what it is for, past the sled's end, is not cut; only typed heights can be wrong.
+  const typed = w.from !== undefined || w.to !== undefined
+  if (typed && tooShort(job, `${path}/to`, z0, z1)) return true
   const least = 0.1
   if (solid.shape !== 'box' || solid.width >= least) return false
   const hint = 'Leave the width out: it then follows what the window is for.'

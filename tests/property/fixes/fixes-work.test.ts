@@ -29,7 +29,7 @@ function tried(project: Project): {
 } {
   const before = answer(project, presets)
   if (!before.ok) return { count: 0, mended: 0, open: 0, broken: [] }
-  const fixes = provenFixes({ project, ...before.value, answerTo: (next) => answer(next, presets) })
+  const fixes = provenFixes({ project, presets, ...before.value, answerTo: (next) => answer(next, presets) })
   const open = before.value.findings.filter((f) => f.margin.worst < 0 && f.status !== 'advice')
   const mended = open.filter((f) => fixes.get(f.id)?.some((x) => x.value !== undefined)).length
   let count = 0

@@ -27,7 +27,7 @@ async function windowFor(tip: number): Promise<Fix | undefined> {
   const answerTo = (p: Project) => answer(p, quickPresets())
   const judged = answerTo(project)
   if (!judged.ok) throw new Error(JSON.stringify(judged.problems))
-  const proven = provenFixes({ project, ...judged.value, answerTo })
+  const proven = provenFixes({ project, presets: quickPresets(), ...judged.value, answerTo })
   return [...proven.values()].flat().find((f) => f.path === 'sleds/sled/windows')
 }
 

@@ -42,12 +42,16 @@ describe('a speaker too large for the sled that its bore allows', () => {
 
   it('is told so also where it is one of the list', () => {
     const texts = fixesOf({ ...input, speaker: 'speaker-28-thin' }, 'sled cannot').map((f) => f.text)
-    expect(texts).toEqual(['It works for a speaker nowhere wider than 23.45 mm, or in a wider sled.'])
+    expect(texts).toEqual([
+      'Use another speaker: the largest that fits here is 23.25 mm in diameter.',
+      'It works for a speaker nowhere wider than 23.45 mm, or in a wider sled.',
+    ])
   })
 
   it('and so is a cell', () => {
     const texts = fixesOf({ bore: '18.5', depth: '148', cell: 'cell-18650-flat' }, 'sled cannot').map((f) => f.text)
     expect(texts).toEqual([
+      expect.stringMatching(/^Use another cell: the largest that fits here is 1\d\.\d\d mm in diameter\.$/),
       expect.stringMatching(/^It works for a cell nowhere wider than 1\d\.\d\d mm, or in a wider sled\.$/),
     ])
   })

@@ -5,6 +5,7 @@ import { provenFixes } from '../../../src/job/proven-fixes.ts'
 import { good } from '../../../src/problem/problem.ts'
 import { valueAt } from '../../../src/project/path.ts'
 import type { Project } from '../../../src/project/schema/project.ts'
+import { quickPresets } from '../presets/quick-presets.ts'
 
 const windows = 'sleds/main/windows'
 const finding = (id: string, worst: number, fix: Fix[]): Finding =>
@@ -32,6 +33,7 @@ describe('a fix that puts something in', () => {
   const project = newJob('x')
   const proven = provenFixes({
     project,
+    presets: quickPresets(),
     findings: findingsOf(project),
     notChecked: [],
     answerTo: (p) => good({ findings: findingsOf(p), notChecked: [] }),
@@ -48,7 +50,13 @@ describe('a fix after which nobody looks any more', () => {
   const project = newJob('x')
   const findings = [finding('place', -1, [{ text: 'Cut a window.', path: windows, value: { id: 'pin', for: 'x/y' } }])]
   const offered = (notChecked: readonly NotChecked[]) =>
-    provenFixes({ project, findings, notChecked: [], answerTo: () => good({ findings: [], notChecked }) }).get('place')
+    provenFixes({
+      project,
+      presets: quickPresets(),
+      findings,
+      notChecked: [],
+      answerTo: () => good({ findings: [], notChecked }),
+    }).get('place')
 
   it('is not offered: the finding is gone, and a check stays open in its place', () => {
     expect(offered([{ id: 'unseen' } as never])).toEqual([
@@ -80,6 +88,7 @@ describe('changes that spoil what others mend', () => {
     const findings = [{ ...(first as Finding), fix: [...(first?.fix ?? []), ...more] }, ...rest]
     return provenFixes({
       project,
+      presets: quickPresets(),
       findings,
       notChecked: [],
       answerTo: (p) => good({ findings: narrow(p), notChecked: [] }),
@@ -117,6 +126,7 @@ describe('one size that several findings want changed', () => {
     const project = newJob('x')
     const proven = provenFixes({
       project,
+      presets: quickPresets(),
       findings: findingsAt(28),
       notChecked: [],
       answerTo: (p) => good({ findings: findingsAt(Number(valueAt(p, at) ?? 28)), notChecked: [] }),

@@ -58,6 +58,23 @@ describe('the quick check', () => {
     expect(layoutOf(wide)).toBe('over the cell')
   })
 
+  it.each([
+    ['a wall beside the board', 'cell-18650-protected', 34.05],
+    ['a way for the wires', 'cell-21700-protected', 30.05],
+  ])('gives what it has laid too close more room: %s', (_, cell, bore) => {
+    const input = {
+      bore: { value: bore, plus: 0.05, minus: 0.05 },
+      depth: 300,
+      cell,
+      speaker: 'speaker-20',
+      board: 'board-sound-small',
+    }
+    const checked = quickCheck(input, loadPresets())
+    expect(checked.ok && checked.value.answer.findings.filter((f) => f.status === 'clash')).toEqual([])
+    const usual = checked.ok && quickProject(input, checked.value.layout)
+    expect(checked.ok && checked.value.project).not.toEqual(usual)
+  })
+
   it('takes a typed diameter of the sled for the computed one', () => {
     const typed = quickCheck({ bore: '33', depth: '120', cell: 'cell-18650-flat', sledDiameter: '30.5' }, loadPresets())
     expect(typed.ok && typed.value.answer.assembly.sleds[0]?.pieces[0]).toMatchObject({ radius: 15.25, how: 'typed' })

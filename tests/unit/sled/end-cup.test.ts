@@ -93,13 +93,13 @@ describe('a cup that cannot be', () => {
     const wide = { body: { shape: 'cylinder', diameter: { value: 26, plus: 0, minus: 0 }, length: 5 } }
     const fault = onlyFault(cupped('speaker', {}, wide))
     expect(fault.path).toBe(path('gap'))
-    expect(fault.got).toContain('13.20')
-    expect(fault.limit).toContain('12.80')
+    expect(fault.got).toContain('26.40')
+    expect(fault.limit).toContain('25.60')
   })
 
   it('shifted so far that no wall is left', () => {
     const fault = onlyFault(cupped('speaker', {}, { at: { z: 92, across: { r: 3, theta: 0 } } }))
-    expect(fault.limit).toContain('9.80')
+    expect(fault.limit).toContain('19.60')
   })
 
   it('with a step wider than its rim', () => {

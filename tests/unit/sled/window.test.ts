@@ -51,6 +51,13 @@ describe('a window', () => {
     expect(build(windowed({ for: 'parts/switch' })).problems).toEqual([])
   })
 
+  it('for what lies past the end of the sled is not cut, and nothing is wrong with it', () => {
+    const far = { ...pin, at: { z: sure(140), theta: sure(0) } }
+    const p = job({ windows: [{ id: 'w', for: 'features/pin' }] }, { features: [far as never] })
+    expect(itemsOf(planned(p).plan).filter((x) => x.id === own)).toEqual([])
+    expect(build(p).problems).toEqual([])
+  })
+
   it('for what is there before is a way to the end that goes in first', () => {
     const blade = solidOf(windowed({ for: 'features/pin' }), own, 'box')
     expect([blade.z0, blade.z1]).toEqual([expect.closeTo(48.7, 9), 101])
