@@ -220,6 +220,10 @@ export function openingsOf(ctx: Context, heights: Heights, sections: readonly Se
   return ctx.project.features.flatMap((f) => {
     if (f.kind === 'intrusion' || f.shape.form !== 'slot') return []
     const path = `features/${f.id}`
+    if (f.states || ctx.project.states.some((s) => s.without?.includes(path))) {
+      ctx.assumptions.push(`"${f.name ?? f.id}" is not there in every state, so it is taken to leave no room.`)
+      return []
+    }
     const ends = heights.ends(path, path)
     const section = sectionOf(ctx, sections, f.on, path)
     const theta =
