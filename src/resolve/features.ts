@@ -109,7 +109,16 @@ function tipOf(
 ): Quantity | undefined {
   const tip = quantityOf(ctx, s.tip, { path: `${path}/shape/tip`, as: 'offset', min: 0, max: 200 })
   const reach = quantityOf(ctx, s.reach, { path: `${path}/shape/reach`, as: 'length' })
-  const end = tip ?? (reach && wall && sub(wall, reach))
+  const reached = reach && wall && sub(wall, reach)
+  if (tip && reached && (least(tip) > most(reached) || most(tip) < least(reached)))
+    ask(
+      ctx,
+      `${path}/shape/tip`,
+      tip.nominal,
+      `${reached.nominal.toFixed(2)} mm, the bore wall less its reach`,
+      'Which of the two is right? The one that sticks in farther is taken.',
+    )
+  const end = tip && reached && least(reached) < least(tip) ? reached : (tip ?? reached)
   if (!end) {
     const given = s.tip !== undefined || s.reach !== undefined
     if (!given || reach)

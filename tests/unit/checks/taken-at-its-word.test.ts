@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { assemblyOf } from '../resolve/project-of.ts'
 import { about, findingOf, findingsOf, sure } from './judged.ts'
-import { bore, job } from './smallest.ts'
+import { bore, job, pin } from './smallest.ts'
 
 /** Fields that were asked for and not used, each in the smallest project that shows it. */
 
@@ -106,6 +106,13 @@ describe('two contacts at one end', () => {
     for (const id of ['a', 'b'])
       expect(margin([contact('a', 3), contact('b', -3)], `axial-chain:parts/cell:${id}:shortest`)).toBeCloseTo(alone, 6)
   })
+})
+
+it('of a tip and a reach that disagree the one that sticks in farther counts', () => {
+  const both = (tip: number) => job({ features: [pin({ tip: sure(tip), reach: sure(3) })] })
+  for (const tip of [14, 12]) expect(worst(both(tip), 'way-in:in:sleds/main')).toBeCloseTo(12 - 10 - 0.15, 6)
+  expect(worst(both(11), 'way-in:in:sleds/main')).toBeCloseTo(11 - 10 - 0.15, 6)
+  expect(assemblyOf(both(14)).questions.map((q) => q.path)).toContain('features/pin/shape/tip')
 })
 
 it('bodies of a sled meet, or nothing holds what lies between', () => {
