@@ -39,9 +39,11 @@ export function reach(s: Solid, c: Point): Reach[] {
 
 /** A pin seen along its length: its tip face as a band that rises to the middle, and a box around it. */
 function pinReach(s: Radial, c: Point): Reach[] {
-  const { theta, rOut, radius, z, grow, side = 0, stretch = 0 } = s
+  const { theta, rIn, rOut, radius, z, grow, side = 0, stretch = 0 } = s
+  // One that goes on across the axis may reach farther there.
+  const ends = [polar(rOut, theta), polar(rIn, theta)] as const
+  const tip = rIn < 0 && distance(ends[1], c) > distance(ends[0], c) ? ends[1] : ends[0]
   const corner = (half: number): Point => {
-    const tip = polar(rOut, theta)
     const across = polar(Math.max(0, half + side), theta + 90)
     const [p, q] = [
       { x: tip.x + across.x, y: tip.y + across.y },

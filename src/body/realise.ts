@@ -27,7 +27,7 @@ export function realise(body: Body, pick: Pick, { grow = 0, widen = 0 }: Allowan
     const radius = Math.max(least, pick(s.radius, 1))
     const tip = tilted(pick(s.rIn, -1), radius, arc)
     const rOut = Math.max(pick(s.rOut, 1), tip + least)
-    const side = rOut * arc
+    const side = Math.max(rOut, -tip) * arc
     const [z0, z1] = [pick(s.z, -1), pick(s.z, 1)]
     const height = { z: (z0 + z1) / 2, stretch: (z1 - z0) / 2 }
     return { kind: 'radial', theta: s.theta + turn, ...height, radius, rIn: tip, rOut, grow: g, side }

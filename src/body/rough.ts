@@ -53,11 +53,12 @@ function measured(b: Body, k: 0 | 1): Outline {
   const turn = Math.sin((Math.min(90, off(b.turn)) * Math.PI) / 180)
   if (s.kind === 'pin') {
     const [r, rIn, rOut] = [up(s.radius) + aside, down(s.rIn), up(s.rOut)]
-    const half = up(s.radius) + rOut * turn
+    const reach = Math.max(rOut, -rIn)
+    const half = up(s.radius) + reach * turn
     const inner = rIn - half * turn - aside
     const c = polar((rIn + rOut) / 2, s.theta)
-    const held = norm((rOut - rIn) / 2, half) + rOut * turn + aside
-    return { lo: down(s.z) - r, hi: up(s.z) + r, inner, outer: norm(rOut, half) + aside, ...c, r: held }
+    const held = norm((rOut - rIn) / 2, half) + reach * turn + aside
+    return { lo: down(s.z) - r, hi: up(s.z) + r, inner, outer: norm(reach, half) + aside, ...c, r: held }
   }
   const [lo, hi] = [down(s.z0) - swell, up(s.z1) + swell]
   if (s.kind === 'sector') {

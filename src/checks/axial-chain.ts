@@ -11,6 +11,7 @@ import { mm } from './words.ts'
 import type { Check, Result, World } from './world.ts'
 
 interface Chain {
+  readonly id: string
   readonly cell: Part
   readonly contacts: readonly Part[]
   /** Room between the faces at both ends. */
@@ -27,24 +28,35 @@ export const axialChain: Check = {
 
 function chains(world: World): Chain[] {
   const { parts } = world.assembly
-  return parts.flatMap((cell): Chain[] => {
-    const contacts = parts.filter((p) => p.contact?.presses === cell.id)
-    if (contacts.length === 0) return []
-    const base = (end: 'rear' | 'blade') => {
-      const found = contacts.find((p) => p.contact?.end === end)
-      return found?.contact && inHilt(world, found.sled, found.contact.base)
-    }
+  return parts.flatMap((cell) => {
+    const at = (end: 'rear' | 'blade') => parts.filter((p) => p.contact?.presses === cell.id && p.contact.end === end)
+    const [rears, blades] = [at('rear'), at('blade')]
+    if (rears.length + blades.length === 0) return []
     const stop = stopsOf(world, cell)
-    const own = (q: Quantity) => inHilt(world, cell.sled, q)
-    const [rear, blade] = [base('rear') ?? own(stop.rear), base('blade') ?? own(stop.blade)]
-    const room = combine([
-      [blade, 1],
-      [rear, -1],
-      [stop.error, -2],
-    ])
-    return [{ cell, contacts, room }]
+    const face = (contact: Part | undefined, end: Quantity) =>
+      inHilt(world, (contact ?? cell).sled, contact?.contact?.base ?? end)
+    // Two at one end press side by side, not one behind the other.
+    return orNone(rears).flatMap((rear) =>
+      orNone(blades).map((blade): Chain => {
+        const room = combine([
+          [face(blade, stop.blade), 1],
+          [face(rear, stop.rear), -1],
+          [stop.error, -2],
+        ])
+        const contacts = [rear, blade].filter((p) => p !== undefined)
+        const several = rears.length > 1 || blades.length > 1
+        return {
+          cell,
+          contacts,
+          room,
+          id: `${cell.id}${several ? `:${contacts.map((p) => p.input.id).join(':')}` : ''}`,
+        }
+      }),
+    )
   })
 }
+
+const orNone = (list: readonly Part[]): readonly (Part | undefined)[] => (list.length > 0 ? list : [undefined])
 
 /** Where a height of a sled truly lies: the sled may come to lie elsewhere than it is drawn. */
 function inHilt(world: World, sled: string | undefined, q: Quantity): Quantity {
@@ -64,7 +76,7 @@ function judged(world: World, chain: Chain): Result[] {
   const { cell, contacts } = chain
   const all = contacts.map((p) => p.contact as Contact)
   const lacking = contacts.find((p) => !p.contact?.solid || !p.contact?.free)
-  const id = `axial-chain:${cell.id}`
+  const id = `axial-chain:${chain.id}`
   if (lacking) {
     const what = lacking.contact?.solid ? 'free' : 'solid'
     return [
@@ -126,7 +138,7 @@ function linked(
   const lack = -margins.worst
   const towards = which === 'longest' ? 'away from' : 'towards'
   return finding({
-    id: `axial-chain:${cell.id}:${which}`,
+    id: `axial-chain:${chain.id}:${which}`,
     check: 'axial-chain',
     title:
       which === 'longest'

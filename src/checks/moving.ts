@@ -1,7 +1,7 @@
 import type { Body } from '../body/body.ts'
 import { oneBody } from '../body/one-body.ts'
 import { add, type Quantity } from '../quantity/quantity.ts'
-import type { Insertion, Sled } from '../resolve/assembly.ts'
+import type { Insertion, Part, Sled } from '../resolve/assembly.ts'
 import { boreSeenIn, outOf, seenIn, turnOf } from './frame.ts'
 import { during, isInBefore, type Obstacles } from './obstacles.ts'
 import { isSeat } from './seats.ts'
@@ -40,7 +40,7 @@ export function movingOf(world: World, i: Insertion): Moving[] {
         intrusions: [...intrusions, ...inside].map(turnedBy(turnOf(sled))).map(seen),
       },
       heading: i.heading,
-      meant: (b, o) => isSeat(sled, b, o),
+      meant: (b, o) => isSeat(sled, b, o, i.heading),
     },
   ]
 }
@@ -58,17 +58,34 @@ function tubeOver(world: World, i: Insertion, id: string): Moving[] {
     ...assembly.parts.filter((p) => p.section === id && isIn(p.id, p.goesIn)).flatMap((p) => p.bodies),
   ]
   const heading = i.section === id ? i.heading : i.heading === 'blade' ? 'rear' : 'blade'
-  return assembly.sleds
+  const standing = partsBefore(assembly, id, heading).filter((p) => isIn(p.id, p.goesIn))
+  const sleds = assembly.sleds
     .filter((s) => sledIsIn(world, s, i))
-    .map((sled) => ({
-      bodies: bodiesOf(world, sled),
-      obstacles: {
-        bores: bores.map((b) => ({ ...b, body: boreSeenIn(sled)(b.body) })),
-        intrusions: own.map(turnedBy(turnOf(sled))).map(seenIn(sled)),
-      },
-      heading,
-      meant: (b, o) => isSeat(sled, b, o),
-    }))
+    .map(
+      (sled): Moving => ({
+        bodies: bodiesOf(world, sled),
+        obstacles: {
+          bores: bores.map((b) => ({ ...b, body: boreSeenIn(sled)(b.body) })),
+          intrusions: own.map(turnedBy(turnOf(sled))).map(seenIn(sled)),
+        },
+        heading,
+        meant: (b, o) => isSeat(sled, b, o, heading),
+      }),
+    )
+  const bodies = standing.flatMap((p) => p.bodies)
+  return bodies.length > 0
+    ? [...sleds, { bodies, obstacles: { bores, intrusions: own }, heading, meant: () => false }]
+    : sleds
+}
+
+/** Parts in the walls of the sections that a tube is brought to, or that go in by themselves: they may stand out. */
+function partsBefore({ parts, sections }: World['assembly'], tube: string, heading: Insertion['heading']): Part[] {
+  const rear = (id: string | undefined) => sections.find((s) => s.id === id)?.ends.rear.nominal ?? 0
+  return parts.filter((p) =>
+    p.section === undefined
+      ? p.goesIn !== 'with-sled'
+      : p.section !== tube && rear(p.section) < rear(tube) === (heading === 'blade'),
+  )
 }
 
 function bodiesOf(world: World, sled: Sled): Body[] {

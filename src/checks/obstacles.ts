@@ -41,7 +41,11 @@ export function during(world: World, insertion: Insertion): Obstacles {
       ...assembly.intrusions.filter((i) => sections.has(i.section) && isIn(i.body.id, i.fitted)).map((i) => i.body),
       ...assembly.parts
         .filter(
-          (p) => p.id !== insertion.moves && p.section !== undefined && sections.has(p.section) && isIn(p.id, p.goesIn),
+          (p) =>
+            p.id !== insertion.moves &&
+            // What sits on a sled and goes in by itself is in nobody's wall, and in the way all the same.
+            (p.section === undefined ? p.goesIn !== 'with-sled' : sections.has(p.section)) &&
+            isIn(p.id, p.goesIn),
         )
         .flatMap((p) => p.bodies),
     ].filter(there),

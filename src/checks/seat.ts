@@ -1,7 +1,8 @@
 import { contributionsOf, marginsOf } from '../quantity/margins.ts'
-import { add, combine, exact, least, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
+import { add, bend, combine, exact, least, most, type Quantity, reachOf, scale, sub } from '../quantity/quantity.ts'
 import { alongTaper } from '../resolve/along-taper.ts'
 import type { Sled } from '../resolve/assembly.ts'
+import { sectionsDuring } from '../resolve/insertions.ts'
 import type { Step } from '../resolve/metal.ts'
 import { type Finding, type Fix, finding } from './finding.ts'
 import { downTo, heightFix } from './fix-value.ts'
@@ -47,7 +48,7 @@ function around(world: World, sled: Sled, s: SeatInput, step: Step, id: string):
     s.ring === undefined
       ? Math.max(...sled.pieces.map((p) => p.radius))
       : sled.rings.find((r) => r.id === s.ring)?.radius
-  const bore = narrowest(sled, s, step)
+  const bore = narrowest(world, sled, s, step)
   if (radius === undefined || !bore) {
     const lacking = radius === undefined ? `the ring ${s.ring}` : `the diameter of ${step.name}`
     return [
@@ -63,11 +64,8 @@ function around(world: World, sled: Sled, s: SeatInput, step: Step, id: string):
     ]
   }
   const fit = s.fit ?? 'slide'
-  const gap = combine([
-    [bore, 2],
-    [exact(2 * radius), -1],
-    [sled.print.error, -2],
-  ])
+  const off = Math.hypot(step.x.nominal, step.y.nominal)
+  const gap = combine([[bore, 2], [exact(2 * radius), -1], [sled.print.error, -2], ...beside(step)])
   const allowed = fit === 'press' || fit === 'snug' ? sled.print.fit.press.min : 0
   return [
     built(
@@ -78,25 +76,48 @@ function around(world: World, sled: Sled, s: SeatInput, step: Step, id: string):
       `${fit} fit`,
       gap,
       allowed,
-      `Bore ${mm(2 * bore.nominal)} − ${s.ring === undefined ? 'sled' : 'ring'} ${mm(2 * radius)} = ${mm(gap.nominal)} on the diameter`,
+      `Bore ${mm(2 * bore.nominal)} − ${s.ring === undefined ? 'sled' : 'ring'} ${mm(2 * radius)}${off > 0 ? ` − 2 × ${mm(off)} beside the axis` : ''} = ${mm(gap.nominal)} on the diameter`,
       `${fit} fit: ${sled.print.source}`,
       (lack) => ringFix(sled, s, radius - lack / 2),
     ),
   ]
 }
 
-/** Radius of the bore where the ring, or the sled, lies in it: of a taper at the narrower end of that stretch. */
-function narrowest(sled: Sled, s: SeatInput, step: Step): Quantity | undefined {
+/** What a bore beside the axis takes from the fit: the sled and all its other seats lie on the axis. */
+function beside({ x, y, sway }: Step): [Quantity, number][] {
+  const off = Math.hypot(x.nominal, y.nominal)
+  const [c, s] = off > 0 ? [x.nominal / off, y.nominal / off] : [1, 0]
+  const across = reachOf(x) + reachOf(y)
+  return [
+    [x, -2 * c],
+    [y, -2 * s],
+    [bend(off > across ? across ** 2 / 2 / (off - across) : across, [x, y], 'a bore beside the axis'), 2],
+    // Nobody knows to which side; play of a joint is not meant, for a section that has it goes with the sled.
+    [{ nominal: 0, terms: (sway?.terms ?? []).filter((t) => t.spread.kind === 'unknown') }, 2],
+  ]
+}
+
+/**
+ * Radius of the bore where the ring, or the sled, lies in it, and from there to where it came in: of a taper at the
+ * narrower end of that stretch.
+ */
+function narrowest(world: World, sled: Sled, s: SeatInput, step: Step): Quantity | undefined {
   const { r0, r1 } = step
   if (!r0 || !r1) return undefined
   const ring = sled.rings.find((r) => r.id === s.ring)
-  const [rear, blade] = ring ? [exact(ring.z0), exact(ring.z1)] : [sled.ends.rear, sled.ends.blade]
+  const [from, to] = ring ? [exact(ring.z0), exact(ring.z1)] : [sled.ends.rear, sled.ends.blade]
+  const { sections, insertions } = world.assembly
+  const came = insertions
+    .filter((i) => i.moves === `sleds/${sled.id}`)
+    // A section that is not there yet comes over it from the other side.
+    .map((i) => (i.heading === 'blade') === sectionsDuring(i, sections).some((o) => o.id === step.section))
   const within = (z: Quantity): Quantity => {
     const there = add(exact(z.nominal), sled.shift)
     if (there.nominal < step.z0.nominal) return step.z0
     return there.nominal > step.z1.nominal ? step.z1 : there
   }
-  const [a, b] = [alongTaper(step, r0, r1, within(rear)), alongTaper(step, r0, r1, within(blade))]
+  const a = came.includes(true) ? r0 : alongTaper(step, r0, r1, within(from))
+  const b = came.includes(false) ? r1 : alongTaper(step, r0, r1, within(to))
   return least(a) < least(b) ? a : b
 }
 

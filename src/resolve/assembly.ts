@@ -161,6 +161,8 @@ export interface Insertion {
   readonly during: string | undefined
   /** Earlier moves than this one: what they brought is there. */
   readonly order: number
+  /** Sections that earlier moves have put on, also outside the mouth: `sections/cap`. */
+  readonly after: readonly string[]
   readonly assumed: boolean
 }
 

@@ -1,6 +1,6 @@
 import { plausible } from '../entry/plausible.ts'
 import type { BoreStepInput, SectionInput } from '../project/schema/hilt.ts'
-import { add, combine, doubt, exact, known, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
+import { add, combine, doubt, exact, known, least, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { freeBore, limitsQuantity, threadReadingQuestion } from '../rules/thread.ts'
 import { parseThread, type Thread } from '../rules/thread-designation.ts'
 import { ask, type Context, wrong } from './context.ts'
@@ -37,9 +37,7 @@ export function stepsOf(ctx: Context, s: SectionInput, ends: Ends, sway: Quantit
     }
     const id = `sections/${s.id}/${input.id ?? i}`
     return variants.map((v): Step => {
-      const size = v.diameter
-        ? { d0: v.diameter, d1: v.diameter, thread: undefined }
-        : diameters(ctx, input, stepPath, id)
+      const size = diameters(ctx, input, stepPath, id, v.diameter)
       const kind = input.kind ?? (input.thread ? 'threaded' : 'plain')
       const half = (q: Quantity | undefined) => (kind === 'solid' ? exact(0) : q && scale(q, 0.5))
       return {
@@ -166,18 +164,23 @@ function clampStates(ctx: Context, s: SectionInput): Variant[] {
   ]
 }
 
-/** The free diameter of a step at both ends; undefined where nothing was measured. */
+/** A clamp closes on the whole section; where a step of it is narrower, that is what counts. */
+const narrower = (a: Quantity | undefined, b: Quantity | undefined): Quantity | undefined =>
+  a && b ? (least(a) < least(b) ? a : b) : (a ?? b)
+
+/** The free diameter of a step at both ends, of a clamp's too; undefined where nothing was measured. */
 function diameters(
   ctx: Context,
   b: BoreStepInput,
   path: string,
   of: string,
+  clamp: Quantity | undefined,
 ): { d0: Quantity | undefined; d1: Quantity | undefined; thread: Step['thread'] } {
   if (b.kind === 'solid') return { d0: exact(0), d1: exact(0), thread: undefined }
   const read = quantityOf(ctx, b.diameter, { path: `${path}/diameter`, as: 'bore' })
   questionSize(ctx, b.diameter, read, plausible.bore, `${path}/diameter`)
   const thread = b.thread === undefined ? undefined : threadOf(ctx, b, path)
-  const free = thread ? fromThread(ctx, b, thread, read, path) : read
+  const free = narrower(thread ? fromThread(ctx, b, thread, read, path) : read, clamp)
   if (b.kind === 'threaded' && b.thread === undefined)
     ctx.missing.push({
       path: `${path}/thread`,
@@ -193,7 +196,9 @@ function diameters(
       of,
     })
   const end =
-    b.diameterEnd === undefined ? free : quantityOf(ctx, b.diameterEnd, { path: `${path}/diameterEnd`, as: 'bore' })
+    b.diameterEnd === undefined
+      ? free
+      : narrower(quantityOf(ctx, b.diameterEnd, { path: `${path}/diameterEnd`, as: 'bore' }), clamp)
   if (b.diameterEnd !== undefined) questionSize(ctx, b.diameterEnd, end, plausible.bore, `${path}/diameterEnd`)
   const allowance = quantityOf(ctx, b.allowance, { path: `${path}/allowance`, as: 'offset', min: 0, max: 5 })
   const less = (q: Quantity | undefined) =>

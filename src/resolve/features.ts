@@ -109,7 +109,16 @@ function tipOf(
 ): Quantity | undefined {
   const tip = quantityOf(ctx, s.tip, { path: `${path}/shape/tip`, as: 'offset', min: 0, max: 200 })
   const reach = quantityOf(ctx, s.reach, { path: `${path}/shape/reach`, as: 'length' })
-  const end = tip ?? (reach && wall && sub(wall, reach))
+  const reached = reach && wall && sub(wall, reach)
+  if (tip && reached && (least(tip) > most(reached) || most(tip) < least(reached)))
+    ask(
+      ctx,
+      `${path}/shape/tip`,
+      tip.nominal,
+      `${reached.nominal.toFixed(2)} mm, the bore wall less its reach`,
+      'Which of the two is right? The one that sticks in farther is taken.',
+    )
+  const end = tip && reached && least(reached) < least(tip) ? reached : (tip ?? reached)
   if (!end) {
     const given = s.tip !== undefined || s.reach !== undefined
     if (!given || reach)
@@ -220,6 +229,10 @@ export function openingsOf(ctx: Context, heights: Heights, sections: readonly Se
   return ctx.project.features.flatMap((f) => {
     if (f.kind === 'intrusion' || f.shape.form !== 'slot') return []
     const path = `features/${f.id}`
+    if (f.states || ctx.project.states.some((s) => s.without?.includes(path))) {
+      ctx.assumptions.push(`"${f.name ?? f.id}" is not there in every state, so it is taken to leave no room.`)
+      return []
+    }
     const ends = heights.ends(path, path)
     const section = sectionOf(ctx, sections, f.on, path)
     const theta =

@@ -8,9 +8,12 @@ export const sameHeight = 0.01
 
 /** The moves in order. A sled that nobody says how to insert goes in from the rear; that is an assumption. */
 export function insertionsOf(ctx: Context, sections: readonly Section[], sledIds: readonly string[]): Insertion[] {
+  const put: string[] = []
   const given = ctx.project.insertions.flatMap((input, order): Insertion[] => {
     const found = oneOf(ctx, sections, input, order)
-    return found ? [found] : []
+    const after = [...put]
+    if (input.moves.startsWith('sections/')) put.push(input.moves)
+    return found ? [{ ...found, after }] : []
   })
   const rear = sections.reduce<Section | undefined>(
     (least, s) => (!least || s.ends.rear.nominal < least.ends.rear.nominal ? s : least),
@@ -38,6 +41,7 @@ export function insertionsOf(ctx: Context, sections: readonly Section[], sledIds
               lateral: 'floats',
               during: undefined,
               order: given.length + i,
+              after: put,
               assumed: true,
             },
           ]
@@ -51,7 +55,7 @@ function oneOf(
   sections: readonly Section[],
   input: InsertionInput,
   order: number,
-): Insertion | undefined {
+): Omit<Insertion, 'after'> | undefined {
   const path = `insertions/${input.id}`
   const [list, id] = input.moves.split('/') as [string, string]
   const all =
@@ -131,11 +135,13 @@ function opens(ctx: Context, section: Section, end: 'rear' | 'blade', path: stri
   return false
 }
 
-/** The sections that are there while something goes in: those not on the outer side of the mouth. */
+/** The sections that are there while something goes in: those not on the outer side of the mouth, or put on before. */
 export function sectionsDuring(i: Insertion, sections: readonly Section[]): Section[] {
-  return sections.filter((s) =>
-    i.heading === 'blade'
-      ? s.ends.rear.nominal >= i.opening - sameHeight
-      : s.ends.blade.nominal <= i.opening + sameHeight,
+  return sections.filter(
+    (s) =>
+      i.after.includes(`sections/${s.id}`) ||
+      (i.heading === 'blade'
+        ? s.ends.rear.nominal >= i.opening - sameHeight
+        : s.ends.blade.nominal <= i.opening + sameHeight),
   )
 }

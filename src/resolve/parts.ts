@@ -3,6 +3,7 @@ import type { PartInput } from '../project/schema/part.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
 import { add, combine, exact, least, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { type Across, acrossOf } from './across.ts'
+import { alongTaper } from './along-taper.ts'
 import type { Part, Sled } from './assembly.ts'
 import { type Context, wrong } from './context.ts'
 import { type Extent, extentOf } from './extent.ts'
@@ -265,7 +266,7 @@ function spoke(w: World, p: PartInput, piece: Extract<Piece, { kind: 'spoke' }>,
   const middle = scale(add(ends.rear, ends.blade), 0.5)
   const outer =
     p.at?.outer === undefined
-      ? outsideRadius(w, p, middle.nominal)
+      ? outsideRadius(w, p, middle)
       : quantityOf(w.ctx, p.at.outer, { path: `${path}/at/outer`, as: 'offset', min: 0 })
   if (!theta) return undefined
   if (!outer) {
@@ -281,8 +282,10 @@ function spoke(w: World, p: PartInput, piece: Extract<Piece, { kind: 'spoke' }>,
   const behind = [wireSpace(w, p, 'tags'), wireSpace(w, p, 'wireBend')].filter((q) => q !== undefined)
   const rIn = behind.reduce((r, q) => sub(r, q), sub(outer, piece.depth))
   const turn = turned(theta)
+  // In a wall the metal hides its outer end; on a sled that is what may meet the bore.
+  const rOut = seatOf(w.ctx, p).section === undefined ? outer : exact(outer.nominal)
   return {
-    shape: { kind: 'pin', z: middle, theta: theta.nominal, radius: piece.radius, rIn, rOut: exact(outer.nominal) },
+    shape: { kind: 'pin', z: middle, theta: theta.nominal, radius: piece.radius, rIn, rOut },
     ...(turn ? { turn } : {}),
   }
 }
@@ -298,8 +301,8 @@ function wireSpace(w: World, p: PartInput, field: 'tags' | 'wireBend'): Quantity
     : quantityOf(w.ctx, own as never, { path, as: 'offset', min: 0, preset: `${preset.name}: ${preset.source}` })
 }
 
-function outsideRadius(w: World, p: PartInput, z: number): Quantity | undefined {
+function outsideRadius(w: World, p: PartInput, z: Quantity): Quantity | undefined {
   const section = w.sections.find((s) => s.id === seatOf(w.ctx, p).section)
-  const piece = section?.outside.find((o) => z >= o.z0.nominal && z <= o.z1.nominal)
-  return piece && scale(piece.d0, 0.5)
+  const piece = section?.outside.find((o) => z.nominal >= o.z0.nominal && z.nominal <= o.z1.nominal)
+  return piece && scale(alongTaper(piece, piece.d0, piece.d1, z), 0.5)
 }

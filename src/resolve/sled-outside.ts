@@ -199,5 +199,16 @@ function typedPieces({ ctx, heights, input }: OutsideAsk): SledPiece[] | undefin
     const radius = d.nominal / 2
     return { z0: from.nominal, z1: to.nominal, radius, how: 'typed', path: `${path}/diameter`, source: 'typed' }
   })
-  return list.every((p) => p !== undefined) ? (list as SledPiece[]) : undefined
+  if (!list.every((p) => p !== undefined)) return undefined
+  const apart = list.findIndex((p, i) => i > 0 && p.z0 > (list[i - 1] as SledPiece).z1 + 0.01)
+  if (apart > 0)
+    return wrong(
+      ctx,
+      'contradiction',
+      `sleds/${input.id}/bodies/${apart}/from`,
+      list[apart]?.z0,
+      `at most ${list[apart - 1]?.z1}, where the piece before it ends`,
+      'Pieces of one body meet: nothing holds what lies between.',
+    )
+  return list
 }

@@ -34,6 +34,7 @@ export function tubesOver(
         lateral: first.lateral,
         during: undefined,
         order: 0,
+        after: [],
         assumed: true,
       },
     ]

@@ -4,11 +4,12 @@ import { combine, least, most, type Quantity } from '../../quantity/quantity.ts'
 import { derived, dimension } from '../dimensions.ts'
 import { nestGap } from '../fit.ts'
 import { axialSlack, beyond, cannot, type NestJob, outerRadius } from '../job.ts'
+import { rare } from '../rare.ts'
 import { blockFacing, seenFacing } from '../round.ts'
 
 const source = 'common practice, no source'
-/** mm. Lips at each end of the board; a ledge under its edges and the room between two of them; the lift notch's length. */
-const usual = { lipLength: 6, rail: 1.2, relief: 1, liftLength: 3 }
+/** mm. A ledge under its edges and the room between two of them; the lift notch's length. */
+const usual = { rail: 1.2, relief: 1, liftLength: 3 }
 
 /**
  * A shelf for a flat part, cut from the board's underside outwards, so that it is laid in from outside. It lies on the
@@ -42,7 +43,7 @@ export function boardShelf(job: NestJob, nest = 'board shelf'): PlanItem[] {
   const items = [cut('shelf', plate.bottom, top, width.value, z0, z1), ...keepOuts(job, gap, plate, cut)]
   if (relief.value > 0)
     items.push(cut('relief', plate.bottom - relief.value, plate.bottom + 0.05, width.value - 2 * rail.value, z0, z1))
-  if (lip.value > 0) items.push(...lips(job, { lip, gap, width, plate, z0, z1, rest }))
+  if (lip.value > 0) items.push(...rare().boardLips(job, { lip, width, thick: lipHeight(job), plate, z0, z1, rest }))
   if (lift.value > 0) {
     if (lift.value > width.value + 0.001)
       cannot(
@@ -87,7 +88,7 @@ export function shelfTop(job: NestJob): number {
 const lipHeight = (job: NestJob): Dimension =>
   dimension('lip height', job.typed?.lipHeight, job.sled.print.leastWall, job.path('lipHeight'), 'least wall')
 
-interface Plate {
+export interface Plate {
   readonly facing: number
   readonly aside: number
   /** Underside of the board, less the gap; upper side, plus the gap. */
@@ -126,80 +127,11 @@ function keepOuts(job: NestJob, gap: Dimension, plate: Plate, cut: Cut): PlanIte
 }
 
 /** How far a face of a box lies out along a clock angle, with all that is not known of it. */
-function face(b: Box, theta: number, half: Quantity, side: 1 | -1): Quantity {
+export function face(b: Box, theta: number, half: Quantity, side: 1 | -1): Quantity {
   const [c, s] = [Math.cos((theta * Math.PI) / 180), Math.sin((theta * Math.PI) / 180)]
   return combine([
     [b.x, c],
     [b.y, s],
     [half, side],
   ])
-}
-
-interface LipAsk {
-  readonly lip: Dimension
-  readonly gap: Dimension
-  readonly width: Dimension
-  readonly plate: Plate
-  readonly z0: number
-  readonly z1: number
-  readonly rest: Omit<PlanItem, 'id' | 'solid'>
-}
-
-/** Short lips over both long edges at both ends: they stand where the shelf was cut, so they come in the second stage. */
-function lips(job: NestJob, a: LipAsk): PlanItem[] {
-  const most = a.width.value / 2 - 2
-  if (a.lip.value > Math.min(1.5, most)) {
-    cannot(
-      job,
-      a.lip.path,
-      `${a.lip.value} mm`,
-      `at most ${Math.min(1.5, most).toFixed(2)} mm`,
-      '0.4 to 0.6 holds a board and lets it snap in.',
-      a.lip.value - Math.min(1.5, most),
-    )
-    return []
-  }
-  const thick = lipHeight(job)
-  const longest = (a.z1 - a.z0) / 2
-  const own = Math.min(usual.lipLength, longest)
-  const lipLength = dimension('lip length', job.typed?.lipLength, own, job.path('lipLength'), source)
-  if (lipLength.value > longest || lipLength.value < 1) {
-    const nearest = Math.max(1, Math.min(longest, lipLength.value)).toFixed(2)
-    cannot(
-      job,
-      lipLength.path,
-      `${lipLength.value} mm`,
-      `1 to ${longest.toFixed(2)} mm, half the shelf`,
-      `The nearest that works is ${nearest}.`,
-      Math.max(lipLength.value - longest, 1 - lipLength.value),
-    )
-    return []
-  }
-  if (thick.value < job.sled.print.leastWall) {
-    const least = job.sled.print.leastWall
-    const hint = `The nearest that prints is ${least}.`
-    cannot(job, thick.path, `${thick.value} mm`, `at least the least wall, ${least} mm`, hint, least - thick.value)
-  }
-  const half = a.width.value / 2
-  return [a.z0, a.z1 - lipLength.value].flatMap((z, i) =>
-    [-1, 1].map(
-      (side): PlanItem => ({
-        ...a.rest,
-        id: `${job.part.id}/lip-${i + 1}${side < 0 ? 'a' : 'b'}`,
-        op: 'add',
-        stage: 2,
-        nest: 'board lip',
-        dimensions: [...a.rest.dimensions, lipLength, thick],
-        solid: blockFacing(
-          a.plate.facing,
-          a.plate.aside + side * (half - a.lip.value / 2 + 0.3),
-          a.plate.top,
-          a.plate.top + thick.value,
-          a.lip.value + 0.6,
-          z,
-          z + lipLength.value,
-        ),
-      }),
-    ),
-  )
 }

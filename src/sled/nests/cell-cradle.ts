@@ -1,6 +1,10 @@
-import type { Dimension, PlanItem, RingSector } from '../../../geometry/plan/plan.ts'
+import { sectionOf } from '../../../geometry/plan/cross-section.ts'
+import { type Dimension, type PlanItem, planSpan, type RingSector } from '../../../geometry/plan/plan.ts'
 import { clock, polar, turnBetween } from '../../../geometry/region/point.ts'
 import { remember } from '../../../geometry/remember.ts'
+import { gapAt } from '../../body/gap-at.ts'
+import { onePair } from '../../body/one-pair.ts'
+import { exact } from '../../quantity/quantity.ts'
 import { dimension } from '../dimensions.ts'
 import { beyond, cannot, innerRadius, type NestJob, outerRadius } from '../job.ts'
 import { blockFacing, rodItem, seenFacing } from '../round.ts'
@@ -84,8 +88,32 @@ function arms(job: NestJob, nest: RoundNest, a: Arms): PlanItem[] {
       }),
     ),
   )
+  for (const x of items) clearOfOthers(job, x, a.wrap)
   const R = innerRadius(sled, nest.z0, nest.z1)
   return [...items, ...items.flatMap((x) => trim(x, R))]
+}
+
+/** Arms are put in after every nest was cut: what lies beside the cell must leave them room. */
+function clearOfOthers(job: NestJob, x: PlanItem, wrap: Dimension): void {
+  const { part, parts, sled } = job
+  const region = sectionOf(x.solid)
+  if (!region) return
+  const { z0, z1 } = planSpan(x.solid)
+  const shape = { kind: 'outline', region, z0: exact(z0), z1: exact(z1) } as const
+  const arm = { id: x.id, of: `sleds/${sled.id}`, name: 'arm', shape, swell: sled.print.error }
+  for (const other of parts.filter((p) => p !== part && p.contact?.presses !== part.id))
+    for (const body of other.bodies) {
+      const gap = gapAt(onePair(arm, body), 'worst').lo
+      if (gap < 0)
+        cannot(
+          job,
+          wrap.path,
+          `an arm ${(-gap).toFixed(2)} mm into ${other.name}`,
+          'arms beside nothing else',
+          `Let the cradle open to another side, give fewer or shorter arms, or move ${other.name}.`,
+          gap,
+        )
+    }
 }
 
 /** Cut away beyond what an arm reaches out, each way, degrees and mm. */

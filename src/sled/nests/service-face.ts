@@ -35,6 +35,17 @@ export function serviceFace(job: NestJob, end: 'rear' | 'blade'): PlanItem[] {
       `The nearest that prints is ${sled.print.leastWall}.`,
       sled.print.leastWall - panel.value,
     )
+  // A round body stands flush with the panel at the most: as measured, for its room takes what it may be longer.
+  const past = end === 'rear' ? face - part.ends.rear.nominal : part.ends.blade.nominal - face
+  if (past > 0.01)
+    cannot(
+      job,
+      panel.path,
+      `${panel.value} mm`,
+      `at most ${(panel.value - past).toFixed(2)} mm, where ${part.name} begins`,
+      `Move ${part.name} ${past.toFixed(2)} mm away from the end, or let the sled reach farther.`,
+      past,
+    )
   if (hole.value >= 2 * room.value)
     cannot(
       job,

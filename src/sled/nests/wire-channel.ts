@@ -4,11 +4,10 @@ import { most } from '../../quantity/quantity.ts'
 import type { Sled } from '../../resolve/assembly.ts'
 import { along, type Way, wayFor } from '../channel-way.ts'
 import { contentRegions } from '../contents.ts'
-import { derived, dimension } from '../dimensions.ts'
-import { type Around, beyond, drawnAt, nestJob, type SledJob, tooShort } from '../job.ts'
+import { derived } from '../dimensions.ts'
+import { type Around, beyond, nestJob, type SledJob } from '../job.ts'
+import { rare } from '../rare.ts'
 import { ownEnd } from './end-cup.ts'
-
-type ChannelInput = NonNullable<Sled['input']['channels']>[number]
 
 /**
  * Straight ways for the wires: as typed, or one where the nests leave room for all bundles together, clear of what
@@ -17,7 +16,7 @@ type ChannelInput = NonNullable<Sled['input']['channels']>[number]
 export function wireChannels(job: SledJob, cuts: readonly PlanItem[], standing: readonly PlanItem[]): PlanItem[] {
   const { assembly, sled } = job
   const typed = sled.input.channels ?? []
-  if (typed.length > 0) return typed.flatMap((c) => typedChannel(job, c))
+  if (typed.length > 0) return typed.flatMap((c) => rare().typedChannel(job, c))
   const width = widthNeeded(assembly, sled)
   if (width <= 0) return []
   const { z0, z1 } = stretch(job)
@@ -64,34 +63,7 @@ function stretch(job: SledJob): { z0: number; z1: number } {
   return { z0, z1 }
 }
 
-function typedChannel(job: SledJob, c: ChannelInput): PlanItem[] {
-  const { sled } = job
-  const path = (field: string) => `sleds/${sled.id}/channels/${c.id}/${field}`
-  const width = dimension('channel width', c.width, 4, path('width'), 'common practice, no source')
-  const R = Math.min(...sled.pieces.map((p) => p.radius))
-  const r =
-    c.r === undefined
-      ? derived(
-          'channel radius',
-          c.open ? R - width.value / 2 : R - sled.print.leastWall - width.value / 2,
-          path('r'),
-          'as far out as the wall allows',
-        )
-      : dimension('channel radius', c.r, c.r, path('r'), '')
-  const span = {
-    z0: drawnAt(sled, 'channels', c.id, 'from') ?? sled.ends.rear.nominal - beyond,
-    z1: drawnAt(sled, 'channels', c.id, 'to') ?? sled.ends.blade.nominal + beyond,
-  }
-  if (tooShort(job, path('to'), span.z0, span.z1)) return []
-  const theta = dimension('channel angle', c.theta, c.theta, path('theta'), 'typed', '°')
-  return channelItems(sled, c.id, { open: c.open ?? false, theta: c.theta, r: r.value }, width.value, span, [
-    width,
-    theta,
-    r,
-  ])
-}
-
-function channelItems(
+export function channelItems(
   sled: Sled,
   id: string,
   way: Omit<Way, 'style'>,
