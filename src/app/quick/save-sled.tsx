@@ -42,26 +42,28 @@ export function SaveSled({ desk, input, layout, verdict }: SaveSledProps) {
   return (
     <>
       <div className="save">
-        <div className="save-buttons">
-          {labels.map(({ format, text }, i) => (
-            <button
-              key={format}
-              type="button"
-              className={i === 0 && verdict === 'clear' ? 'button button-strong' : 'button'}
-              aria-describedby="save-note"
-              aria-disabled={busy !== undefined}
-              onClick={() => busy === undefined && void save(format)}
-            >
-              {busy === format ? 'Building …' : text}
-            </button>
-          ))}
-          <a className="button" href={`#grow/${encodeURIComponent(JSON.stringify({ input, layout }))}`}>
-            Go on as a full job
-          </a>
+        <div>
+          <div className="save-buttons">
+            {labels.map(({ format, text }, i) => (
+              <button
+                key={format}
+                type="button"
+                className={i === 0 && verdict === 'clear' ? 'button button-strong' : 'button'}
+                aria-describedby="save-note"
+                aria-disabled={busy !== undefined}
+                onClick={() => busy === undefined && void save(format)}
+              >
+                {busy === format ? 'Building …' : text}
+              </button>
+            ))}
+          </div>
+          <p id="save-note" className="small save-note">
+            {notes[verdict]}
+          </p>
         </div>
-        <p id="save-note" className="small save-note">
-          {notes[verdict]}
-        </p>
+        <a className="button" href={`#grow/${encodeURIComponent(JSON.stringify({ input, layout }))}`}>
+          Go on as a full job
+        </a>
       </div>
       <p className={said?.for === input ? 'small verdict-note' : 'unseen'} aria-live="polite">
         {said?.for === input && said.text}
