@@ -107,8 +107,8 @@ export class Bench {
 
   /** The whole job that these few numbers already are, to go on with. */
   async grow(input: QuickInput, layout: Layout): Promise<Project> {
-    const { quickName } = await import('../job/quick-name.ts')
-    return { ...quickProject(input, layout), job: [{ id: 'job', name: quickName(input, this.#presets) }] }
+    const { grown } = await import('../job/grown.ts')
+    return grown(quickProject(input, layout), input, this.#presets)
   }
 
   #answer(input: QuickInput): Outcome<QuickAnswer> {

@@ -76,7 +76,7 @@ export function QuickFields({ form, onForm, said, onField, sledHint }: QuickFiel
             label="Its length"
             text={form.threadLength}
             onText={(threadLength) => set({ threadLength })}
-            placeholder="8"
+            placeholder="mm or in"
             disabled={form.thread.trim() === ''}
             fault={said.fault('threadLength')}
             question={said.question('threadLength')}

@@ -29,7 +29,7 @@ export function readForm(form: QuickForm): Reading {
   const depth = needed(form.depth, 'depth')
   const thread = form.thread.trim()
   if (thread !== '' && !parseThread(thread).ok) unread.push('thread at the mouth')
-  const threadLength = thread === '' ? undefined : optional(form.threadLength, 'length of the thread')
+  const threadLength = thread === '' ? undefined : needed(form.threadLength, 'length of the thread')
   const cell = roundPart(form.cell, 'cell', needed)
   if (cell === undefined) lacks.push('cell')
   const speaker = roundPart(form.speaker, 'speaker', needed)

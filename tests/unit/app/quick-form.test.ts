@@ -29,6 +29,10 @@ describe('reading the form', () => {
     expect(readForm({ ...exampleForm, board })).toEqual({ kind: 'lacking', lacks: ['height of the board'], unread: [] })
   })
 
+  it('asks how long a thread is', () => {
+    expect(readForm({ ...exampleForm, threadLength: '' })).toMatchObject({ lacks: ['length of the thread'] })
+  })
+
   it('leaves the length of a thread out where there is no thread', () => {
     const reading = readForm({ ...exampleForm, thread: '', threadLength: '9' })
     expect(reading.kind === 'ready' && 'threadLength' in reading.input).toBe(false)
