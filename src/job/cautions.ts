@@ -1,11 +1,12 @@
 import type { Project } from '../project/schema/project.ts'
+import { cellCaution } from './cell-caution.ts'
 
 /**
  * What can hurt, in one sentence each, to be said once at the place where it matters. Usual practice; local codes and
  * licensed practice come first.
  */
 export const cautions = {
-  cell: 'A lithium cell that is shorted, pinched or overcharged can burn: keep metal and sharp edges off its wrap, fit a fuse, and follow its data sheet and your local rules.',
+  cell: cellCaution,
   drilling:
     'Take every cell out before you drill, clamp the hilt, and protect your eyes: chips are sharp and conduct; the rules of your workshop come first.',
   solder:

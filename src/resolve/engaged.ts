@@ -1,9 +1,7 @@
 import { least, most, sub } from '../quantity/quantity.ts'
 import type { Context } from './context.ts'
 import type { Section, Step } from './metal.ts'
-
-/** Sections may overlap or stand apart by this much beyond what a joint explains, mm: reading errors add up. */
-export const seamSlack = 0.5
+import { seamSlack } from './seam.ts'
 
 /**
  * Two sections that engage: one must go into the other. Where neither surely does, what is drawn there cannot be, and

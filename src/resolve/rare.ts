@@ -1,6 +1,6 @@
 import type * as seldom from './seldom.ts'
 
-/** What is in, through and over the wall: the page's first verdict does not wait for it. */
+/** What is in, through and over the wall, and between sections: the page's first verdict does not wait for it. */
 type Walls = typeof seldom
 
 let fetched: Walls | undefined

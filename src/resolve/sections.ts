@@ -1,13 +1,14 @@
 import { plausible } from '../entry/plausible.ts'
 import { suspectWall } from '../entry/suspicion.ts'
-import type { JointInput, SectionInput } from '../project/schema/hilt.ts'
+import type { SectionInput } from '../project/schema/hilt.ts'
 import { add, exact, known, most, type Quantity, sub } from '../quantity/quantity.ts'
 import { stepsOf } from './bore.ts'
 import { ask, type Context, limitOf, wrong } from './context.ts'
-import { seamSlack, tellUnfitting } from './engaged.ts'
 import type { Heights } from './heights.ts'
 import type { Section } from './metal.ts'
 import { quantityOf } from './quantity.ts'
+import { walls } from './rare.ts'
+import { jointOf, seamSlack } from './seam.ts'
 import { questionLengths, questionSize } from './suspicions.ts'
 
 /** Tells every section where it lies: where it says so, else behind the one before it, less what the joint engages. */
@@ -38,8 +39,8 @@ function following(
   return ends && engaged && sub(ends.blade, engaged)
 }
 
-const jointOf = (ctx: Context, rear: string, blade: string): JointInput | undefined =>
-  ctx.project.joints.find((j) => j.rear === rear && j.blade === blade)
+const hasAssumedLength = ({ length }: SectionInput): boolean =>
+  typeof length === 'object' && length.source === 'assumed'
 
 /** The sections with their bores, checked against each other. */
 export function resolveSections(ctx: Context, heights: Heights, inputs: readonly SectionInput[]): Section[] {
@@ -73,7 +74,7 @@ export function resolveSections(ctx: Context, heights: Heights, inputs: readonly
       },
     ]
   })
-  tellUnengaged(ctx, inputs)
+  if (ctx.project.joints.length > 0 || inputs.some(hasAssumedLength)) walls().tellSections(ctx, inputs)
   checkSeams(ctx, inputs, sections)
   questionLengths(ctx, inputs, sections)
   for (const s of sections) checkWalls(ctx, s)
@@ -122,20 +123,6 @@ function outsideOf(ctx: Context, s: SectionInput, rear: Quantity, blade: Quantit
   })
 }
 
-/** Sections that stand end to end because nobody said otherwise. */
-function tellUnengaged(ctx: Context, inputs: readonly SectionInput[]): void {
-  const pairs = inputs.slice(1).flatMap((s, i) => {
-    const before = inputs[i] as SectionInput
-    const joint = jointOf(ctx, before.id, s.id)
-    if (!joint || joint.engagement !== undefined || s.z !== undefined) return []
-    return [`${before.name ?? before.id} and ${s.name ?? s.id}`]
-  })
-  if (pairs.length > 0)
-    ctx.assumptions.push(
-      `These are taken to stand end to end, because their joint does not say how far they engage: ${pairs.join('; ')}.`,
-    )
-}
-
 function checkSeams(ctx: Context, inputs: readonly SectionInput[], sections: readonly Section[]): void {
   for (const [i, s] of sections.entries()) {
     for (const o of sections.slice(i + 1)) {
@@ -156,7 +143,7 @@ function checkSeams(ctx: Context, inputs: readonly SectionInput[], sections: rea
           engaged > 0 ? `${engaged} mm, the joint's engagement` : 'none without a joint that says how far they engage',
           'Correct a length or z, or give the joint’s engagement.',
         )
-      else if (joint && shared > seamSlack) tellUnfitting(ctx, joint.id, s, o)
+      else if (joint && shared > seamSlack) walls().tellUnfitting(ctx, joint.id, s, o)
     }
     const next = sections[i + 1]
     if (next && inputs[i + 1]?.z !== undefined && next.ends.rear.nominal - s.ends.blade.nominal > seamSlack)

@@ -107,11 +107,10 @@ export class Bench {
 
   /** The whole job that these few numbers already are, to go on with. */
   async grow(input: QuickInput, layout: Layout): Promise<Project> {
-    const { quickName } = await import('../job/quick-name.ts')
+    const { grown } = await import('../job/grown.ts')
     const answered = this.#answer(input)
     // As it was judged, with the room that it was given; what cannot be judged goes on as it was typed.
-    const project = answered.ok ? answered.value.project : quickProject(input, layout)
-    return { ...project, job: [{ id: 'job', name: quickName(input, this.#presets) }] }
+    return grown(answered.ok ? answered.value.project : quickProject(input, layout), input, this.#presets)
   }
 
   #answer(input: QuickInput): Outcome<QuickAnswer> {

@@ -96,9 +96,21 @@ test('what sticks in goes onto the open section; an empty hilt has no verdict; t
   await line(page, 'body').click()
   await page.getByRole('button', { name: 'Add what sticks in' }).click()
   await expect(field(page, 'features/pin/on')).toHaveValue('sections/body')
+  // With none open, it is asked where it is.
+  await line(page, 'body').click()
+  await page.getByRole('button', { name: 'Add a screw' }).click()
+  await expect(field(page, 'screws/screw/on')).toBeFocused()
   await page.getByRole('button', { name: 'Go on to Fill' }).click()
   await expect(page.getByRole('heading', { name: 'Fill', exact: true })).toBeFocused()
   await expect(step(page, 'Fill')).toHaveAttribute('aria-current', 'step')
+})
+
+test('a section goes in after the one in hand', async ({ page }) => {
+  await openDemo(page)
+  await line(page, 'pommel').click()
+  await page.getByRole('button', { name: 'Add one after it (a section after pommel)' }).click()
+  await expect(field(page, 'sections/section/length')).toBeFocused()
+  await expect(page.locator('[id="sections/pommel"] ~ [id="sections/section"] ~ [id="sections/body"]')).toHaveCount(1)
 })
 
 test('entries stay as typed, say what they came to and how they are known, and are questioned at once', async ({

@@ -48,9 +48,68 @@ test('a clash says where, by how much and why; its fix is applied and undone', a
   await expect(diameter).not.toHaveValue('28')
   // One number mends all that the speaker clashed with.
   await expect(page.locator('.finding-clash')).toHaveText([/Wire channel/])
+  await expect(diameter).toHaveAttribute('data-changed', '')
   await page.getByRole('button', { name: 'Undo' }).click()
   await expect(diameter).toHaveValue('28')
+  await expect(diameter).not.toHaveAttribute('data-changed', '')
   await expect(finding(page, 'speaker in place')).toHaveClass(/finding-clash/)
+})
+
+for (const viewport of [
+  { width: 1280, height: 800 },
+  { width: 390, height: 844 },
+])
+  test(`a fix leaves verdict and way back in view, by keyboard too, at ${viewport.width}`, async ({ page }) => {
+    await page.setViewportSize(viewport)
+    await open(page, 'example')
+    await typed(page, 'Thread at the mouth').fill('')
+    await typed(page, 'Bore ⌀').fill('27.2')
+    const band = page.getByRole('region', { name: 'Verdict: clash' })
+    const diameter = typed(page, 'Speaker: Diameter')
+    const applied = page.getByText(/^Applied: Use another speaker/)
+    await band.getByRole('button', { name: 'Apply' }).press('Enter')
+    await expect(applied).toBeFocused()
+    await expect(verdict(page)).toBeInViewport()
+    await expect(diameter).not.toHaveValue('28')
+    await page.keyboard.press('Tab')
+    await expect(page.getByRole('button', { name: 'Undo' })).toBeFocused()
+    await page.keyboard.press('Enter')
+    await expect(page.getByText('Undone: as it was before.')).toBeFocused()
+    await expect(diameter).toHaveValue('28')
+    await band.getByRole('button', { name: 'Apply' }).click()
+    await expect(applied).toBeInViewport()
+    await page.keyboard.press('Control+z')
+    await expect(diameter).toHaveValue('28')
+    await band.getByRole('button', { name: 'Apply' }).click()
+    await diameter.press('End')
+    await page.keyboard.type('1')
+    await expect(applied).toHaveCount(0)
+  })
+
+test('only the file is held back by a clash, and the banner gives its tightest place room', async ({ page }) => {
+  await open(page, 'example')
+  await typed(page, 'Thread at the mouth').fill('')
+  await typed(page, 'Bore ⌀').fill('27.2')
+  const note = await page.getByText('Held back by the clash.').boundingBox()
+  const file = await page.getByRole('button', { name: 'Save the sled (STL)' }).boundingBox()
+  const on = await page.getByRole('link', { name: 'Go on as a full job' }).boundingBox()
+  if (!note || !file || !on) throw new Error('not all there')
+  expect(note.x).toBe(file.x)
+  expect(note.x + note.width).toBeLessThan(on.x)
+  for (const width of [390, 820, 1280, 1920]) {
+    await page.setViewportSize({ width, height: 900 })
+    expect((await page.locator('.verdict-tightest').boundingBox())?.width).toBeGreaterThan(290)
+  }
+})
+
+test('on a phone the whole hilt is in view, and the bar at its foot takes two lines', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 })
+  await open(page, 'example')
+  await typed(page, 'Thread at the mouth').fill('')
+  await typed(page, 'Bore ⌀').fill('27.2')
+  await expect(page.locator('.dock')).toContainText('Sled cannot be built')
+  expect((await page.locator('.dock').boundingBox())?.height).toBeLessThan(64)
+  await expect.poll(() => page.locator('.strip').evaluate((e) => e.scrollWidth - e.clientWidth)).toBeLessThanOrEqual(0)
 })
 
 test('what only moves the clash elsewhere is the weaker offer, and says so', async ({ page }) => {
@@ -96,6 +155,7 @@ test('entries are taken as people type them, echoed in millimetres and kept as t
   for (const [typed, echo] of [
     ['1 5/16"', /33\.\d+–33\.\d+ mm/],
     ['33,2 ±0,05', /33\.15–33\.25 mm/],
+    ['33,2', /33\.\d+–33\.\d+ mm/],
     ['33.1..33.4', /33\.1–33\.4 mm/],
   ] as const) {
     await bore.fill(typed)
@@ -104,6 +164,29 @@ test('entries are taken as people type them, echoed in millimetres and kept as t
     await expect(bore).toHaveValue(typed)
     await expect(verdict(page)).toBeVisible()
   }
+})
+
+test('what is not understood is told from what is not there, and a comma is read at once', async ({ page }) => {
+  await open(page, 'empty')
+  await typed(page, 'Depth').fill('150,5')
+  await expect(typed(page, 'Depth')).toHaveAccessibleDescription('150.5 mm')
+  await typed(page, 'Bore ⌀').fill('abc')
+  await expect(page.getByText('No verdict yet. Not understood: bore. Still wanted: cell.')).toBeVisible()
+})
+
+test('where the browser keeps nothing, the page works and says so', async ({ page }) => {
+  await page.addInitScript(() => {
+    for (const name of ['localStorage', 'sessionStorage'])
+      Object.defineProperty(window, name, {
+        get: () => {
+          throw new DOMException('refused', 'SecurityError')
+        },
+      })
+  })
+  await open(page, 'example')
+  await typed(page, 'Bore ⌀').fill('33.4')
+  await expect(verdict(page)).toHaveText('Verdict: clear')
+  await expect(page.getByText('only until this page is closed; nothing is sent')).toBeVisible()
 })
 
 test('what looks like a slip is asked about, what is none is refused, each at its field', async ({ page }) => {
@@ -152,15 +235,21 @@ test('the plane of the cross-section follows the pointer and the cut angle turns
   await expect(page.getByRole('img', { name: /^Lengthwise section, cut at 90 degrees/ })).toBeVisible()
 })
 
-test('emptying the form leaves nothing of an answer', async ({ page }) => {
+test('emptying the form leaves nothing of an answer, and can be undone', async ({ page }) => {
   await open(page, 'example')
   await page.getByRole('button', { name: 'Empty the form' }).click()
   await expect(verdict(page)).toHaveCount(0)
   await expect(typed(page, 'Bore ⌀')).toHaveValue('')
   await expect(page.getByRole('button', { name: 'Try it with invented numbers' })).toBeVisible()
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect(typed(page, 'Bore ⌀')).toHaveValue('33.2')
+  await expect(page.getByText(/^Invented numbers/)).toBeVisible()
 })
 
-test('a reload brings the numbers back as typed; another tab has its own', async ({ page, context }) => {
+test('the numbers are there as typed after a reload and in a new tab, and none changes under the hand', async ({
+  page,
+  context,
+}) => {
   await open(page, 'example')
   await typed(page, 'Bore ⌀').fill('33 1/2')
   await typed(page, 'Depth').fill('150,5')
@@ -170,8 +259,9 @@ test('a reload brings the numbers back as typed; another tab has its own', async
   await expect(typed(page, 'Speaker: Diameter')).toHaveValue('28')
   const other = await context.newPage()
   await open(other, 'empty')
-  await expect(typed(other, 'Bore ⌀')).toHaveValue('')
+  await expect(typed(other, 'Bore ⌀')).toHaveValue('33 1/2')
   await typed(other, 'Bore ⌀').fill('40')
+  await expect(typed(page, 'Bore ⌀')).toHaveValue('33 1/2')
   await page.reload()
   await expect(typed(page, 'Bore ⌀')).toHaveValue('33 1/2')
   await page.getByRole('button', { name: 'Empty the form' }).click()

@@ -34,7 +34,7 @@ export function LengthwiseSection(props: LengthwiseSectionProps) {
   const [ref, width] = useWidth<HTMLDivElement>()
   // Wide screens show more of a wide hilt, not a taller strip than one can take in.
   const tallest = Math.max(300, 0.26 * width)
-  const frame = frameOf({ ...view, width, margin: sheetMargin, tallest, leastScale: 2.6 })
+  const frame = frameOf({ ...view, width, margin: sheetMargin, tallest, leastScale: 1 })
   return (
     <div className="strip" ref={ref}>
       {width > 0 && (

@@ -42,7 +42,7 @@ function echoOf(entry: Entry, size: Size | undefined, unit: string): string | un
   if (size) return `${stretch(short(size.low), short(size.high))}${unit}`
   if (entry.plus !== undefined || entry.minus !== undefined)
     return `${stretch(short(entry.value - (entry.minus ?? 0)), short(entry.value + (entry.plus ?? 0)))}${unit}`
-  return entry.unit === 'mm' ? undefined : `${short(entry.value)}${unit}`
+  return entry.unit === 'mm' && !entry.text.includes(',') ? undefined : `${short(entry.value)}${unit}`
 }
 
 const short = (n: number): string => String(Number(n.toFixed(2)))

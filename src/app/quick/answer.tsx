@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import type { Finding, Fix } from '../../checks/finding.ts'
 import type { Look } from '../../worker/bench.ts'
 import type { Desk } from '../../worker/desk.ts'
@@ -29,13 +29,15 @@ export interface AnswerProps {
   readonly onLook: (look: Look) => void
   readonly field: FieldName | undefined
   readonly theme: string
+  /** What was done last, and the way back. */
+  readonly done: ReactNode
   readonly onFix: (fix: Fix) => (() => void) | undefined
   readonly goTo: (field: FieldName) => { readonly label: string; readonly go: () => void }
 }
 
 /** Verdict, drawings, findings and file: all that comes of the form. */
 export function Answer(props: AnswerProps) {
-  const { desk, reading, quick, look, onLook, field, theme, onFix, goTo } = props
+  const { desk, reading, quick, look, onLook, field, theme, done, onFix, goTo } = props
   const { check, report, drawings, retry } = quick
   // Undefined: nobody has chosen yet; null: the person closed what was open.
   const [chosen, setChosen] = useState<string | null>()
@@ -72,18 +74,21 @@ export function Answer(props: AnswerProps) {
       <p className="unseen" aria-live="polite">
         {fresh && tightest && `${check.report.verdict}. Tightest: ${tightest.title}, ${signed(tightest.margin.worst)}.`}
       </p>
-      {report && (fresh || check.kind === 'working') ? (
-        <VerdictBand
-          verdict={report.verdict}
-          tightest={tightest}
-          notChecked={report.notChecked.length}
-          help={help && <FixLine fix={help} actions={actions} />}
-        >
-          {input && <SaveSled desk={desk} input={input} layout={report.layout} verdict={report.verdict} />}
-        </VerdictBand>
-      ) : (
-        <NoVerdict check={check} retry={retry} />
-      )}
+      <div>
+        {report && (fresh || check.kind === 'working') ? (
+          <VerdictBand
+            verdict={report.verdict}
+            tightest={tightest}
+            notChecked={report.notChecked.length}
+            help={help && <FixLine fix={help} actions={actions} />}
+          >
+            {input && <SaveSled desk={desk} input={input} layout={report.layout} verdict={report.verdict} />}
+          </VerdictBand>
+        ) : (
+          <NoVerdict check={check} retry={retry} />
+        )}
+        {done}
+      </div>
       <section className="drawing-sheet" aria-labelledby="section-title">
         <div className="panel-head">
           <h2 id="section-title">Lengthwise section</h2>

@@ -7,34 +7,50 @@ export interface Kept {
   readonly invented: boolean
 }
 
-/** Of this tab alone, so that two tabs have no numbers to take from each other; a reload leaves it there. */
 const key = 'sledwright-quick'
 /** As it was last left since the page was loaded: all there is where the browser keeps nothing. */
 let left: Kept | undefined
 
-export function keepForm(kept: Kept): void {
+/**
+ * Keeps what somebody has changed, and says whether it will be there when the browser is opened again. Twice: in the
+ * tab, so that its reload brings back its own numbers, and beyond it, where of two tabs the last one written stays.
+ */
+export function keepForm(kept: Kept): boolean {
   left = kept
+  const text = JSON.stringify(kept)
+  written(() => sessionStorage, text)
+  return written(() => localStorage, text)
+}
+
+export const forgetForm = (): boolean => keepForm({ form: emptyForm, invented: false })
+
+/**
+ * What was left here, exactly as typed: in this tab, else in any. `#example`, come to anew or with nothing left, brings
+ * the invented numbers; to look at them takes nobody's own away.
+ */
+export function openingForm(): Kept {
+  const example = location.hash === '#example'
+  const [arrival] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[]
+  const anew = example && arrival?.type === 'navigate'
+  const kept =
+    left ?? (anew ? undefined : (stored(() => sessionStorage) ?? (example ? undefined : stored(() => localStorage))))
+  left = kept && !isEmpty(kept.form) ? kept : { form: example ? exampleForm : emptyForm, invented: example }
+  return left
+}
+
+/** To ask for a storage may throw already. */
+function written(storage: () => Storage, text: string): boolean {
   try {
-    sessionStorage.setItem(key, JSON.stringify(kept))
+    storage().setItem(key, text)
+    return true
   } catch {
-    // Storage may be refused; the numbers then last as long as the page.
+    return false
   }
 }
 
-export const forgetForm = (): void => keepForm({ form: emptyForm, invented: false })
-
-/** What was left here, exactly as typed; `#example`, come to anew or with nothing left, brings the invented numbers. */
-export function openingForm(): Kept {
-  const [arrival] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[]
-  const kept = left ?? (location.hash === '#example' && arrival?.type === 'navigate' ? undefined : stored())
-  if (kept && !isEmpty(kept.form)) return kept
-  const invented = location.hash === '#example'
-  return { form: invented ? exampleForm : emptyForm, invented }
-}
-
-function stored(): Kept | undefined {
+function stored(storage: () => Storage): Kept | undefined {
   try {
-    const { form, invented } = JSON.parse(sessionStorage.getItem(key) ?? '')
+    const { form, invented } = JSON.parse(storage().getItem(key) ?? '')
     return isAlike(form, emptyForm) ? { form, invented } : undefined
   } catch {
     return undefined

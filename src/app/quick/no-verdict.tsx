@@ -8,7 +8,13 @@ export function NoVerdict({ check, retry }: { readonly check: Check; readonly re
     <section className="verdict verdict-none" aria-label="Verdict">
       <span className="verdict-hatch" aria-hidden="true" />
       <div aria-live="polite">
-        {check.kind === 'lacking' && <p>No verdict yet. Still wanted: {check.lacks.join(', ')}.</p>}
+        {check.kind === 'lacking' && (
+          <p>
+            No verdict yet.
+            {check.unread.length > 0 && ` Not understood: ${check.unread.join(', ')}.`}
+            {check.lacks.length > 0 && ` Still wanted: ${check.lacks.join(', ')}.`}
+          </p>
+        )}
         {check.kind === 'working' && <p>Checking …</p>}
         {check.kind === 'wrong' && (
           <>

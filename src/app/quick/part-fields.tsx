@@ -1,4 +1,4 @@
-import { cautions } from '../../job/cautions.ts'
+import { cellCaution } from '../../job/cell-caution.ts'
 import type { Size } from '../../papers/sizes.ts'
 import type { PartChoice } from '../../presets/choices.ts'
 import type { Problem } from '../../problem/problem.ts'
@@ -64,7 +64,7 @@ export function RoundPartFields({ name, label, lengthLabel, none, part, onPart, 
           />
         </div>
       )}
-      {name === 'cell' && part.choice !== '' && <p className="small caution">{cautions.cell}</p>}
+      {name === 'cell' && part.choice !== '' && <p className="small caution">{cellCaution}</p>}
     </div>
   )
 }

@@ -29,7 +29,10 @@ export function QuickFields({ form, onForm, said, onField, sledHint }: QuickFiel
     <form className="quick-form" aria-label="Sizes" onSubmit={(event) => event.preventDefault()}>
       <fieldset>
         <legend>The hilt</legend>
-        <p className="small soft">Type sizes as 33.2, 1 5/16", 33.2 ±0.05 or 33.1..33.4.</p>
+        <p className="small soft">
+          Type sizes as 33.2 or 33,2, 1 5/16", 33.2 ±0.05 or 33.1..33.4. The range below is what a calliper may be off,
+          and a bore out of round, unless you type your own ±.
+        </p>
         <div className="field-row">
           <LengthField
             id="bore"
@@ -73,7 +76,7 @@ export function QuickFields({ form, onForm, said, onField, sledHint }: QuickFiel
             label="Its length"
             text={form.threadLength}
             onText={(threadLength) => set({ threadLength })}
-            placeholder="8"
+            placeholder="mm or in"
             disabled={form.thread.trim() === ''}
             fault={said.fault('threadLength')}
             question={said.question('threadLength')}

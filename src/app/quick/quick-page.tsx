@@ -3,7 +3,7 @@ import type { QuickReport } from '../../worker/bench.ts'
 import type { Desk } from '../../worker/desk.ts'
 import type { WorkCalls } from '../../worker/work-calls.ts'
 import { CrashScreen } from '../sheet/crash-screen.tsx'
-import { signed } from '../sheet/numbers.ts'
+import { capital, signed } from '../sheet/numbers.ts'
 import { SheetMark } from '../sheet/sheet-mark.tsx'
 import { TitleBlock } from '../sheet/title-block.tsx'
 import { UpdateNotice } from '../sheet/update-notice.tsx'
@@ -11,34 +11,38 @@ import { useTheme } from '../theme/theme.ts'
 import { statusWords, VerdictMark } from '../verdict/verdict-mark.tsx'
 import { Answer } from './answer.tsx'
 import { type FieldName, fieldLabels, fieldOf, withFix } from './field-paths.ts'
-import { forgetForm, keepForm, openingForm } from './kept-form.ts'
+import { forgetForm, type Kept, keepForm, openingForm } from './kept-form.ts'
 import { Opening } from './opening.tsx'
 import { QuickFields } from './quick-fields.tsx'
 import { emptyForm, exampleForm, isEmpty, own, type QuickForm } from './quick-form.ts'
 import { readForm } from './read-form.ts'
 import { saidOf } from './said.ts'
+import { type Done, UndoNote } from './undo-note.tsx'
 import { useQuickCheck } from './use-quick-check.ts'
 
 /** The first page: a few sizes in, an answer beside them at every key. */
 export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
   const { theme, choose } = useTheme()
-  const [opening] = useState(openingForm)
-  const [form, setForm] = useState(opening.form)
-  const [invented, setInvented] = useState(opening.invented)
-  const [before, setBefore] = useState<{ readonly form: QuickForm; readonly text: string }>()
+  const [kept, setKept] = useState(openingForm)
+  const { form, invented } = kept
+  const [lasts, setLasts] = useState(true)
+  const [done, setDone] = useState<Done>()
   const [field, setField] = useState<FieldName>()
   const [look, setLook] = useState<{ readonly theta: number; readonly z?: number }>({ theta: 0 })
-  useEffect(() => keepForm({ form, invented }), [form, invented])
   useEffect(() => {
     document.title = 'Sledwright'
   }, [])
   const reading = useMemo(() => readForm(form), [form])
   const quick = useQuickCheck(desk, reading, look)
   const said = useMemo(() => saidOf(quick.check), [quick.check])
-  const fill = (next: QuickForm, example: boolean) => {
-    setForm(next)
-    setInvented(example)
-    setBefore(undefined)
+  const put = (next: Kept, by?: Done) => {
+    setKept(next)
+    setLasts(keepForm(next))
+    setDone(by)
+  }
+  const setForm = (next: QuickForm, by?: Done) => put({ form: next, invented }, by)
+  const fill = (next: Kept, by?: Done) => {
+    put(next, by)
     setLook({ theta: 0 })
   }
   const goTo = (name: FieldName) => {
@@ -59,7 +63,11 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
               Jobs
             </a>
             {!isEmpty(form) && (
-              <button type="button" className="button" onClick={() => fill(emptyForm, false)}>
+              <button
+                type="button"
+                className="button"
+                onClick={() => fill({ form: emptyForm, invented: false }, { text: 'The form is empty.', before: kept })}
+              >
                 Empty the form
               </button>
             )}
@@ -70,31 +78,13 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
         </header>
         <main className="board-area">
           <section className="side" aria-label="What is known">
-            {isEmpty(form) && <Opening onExample={() => fill(exampleForm, true)} />}
+            {isEmpty(form) && <Opening onExample={() => fill({ form: exampleForm, invented: true })} />}
             {invented && (
               <p className="example-note small">Invented numbers, of a river ferry’s lantern. Type yours over them.</p>
             )}
-            {before && (
-              <p className="example-note small" aria-live="polite">
-                {before.text}
-                <button
-                  type="button"
-                  className="button button-plain"
-                  onClick={() => {
-                    setForm(before.form)
-                    setBefore(undefined)
-                  }}
-                >
-                  Undo
-                </button>
-              </p>
-            )}
             <QuickFields
               form={form}
-              onForm={(next) => {
-                setForm(next)
-                setBefore(undefined)
-              }}
+              onForm={setForm}
               said={said}
               onField={setField}
               sledHint={sledHint(quick.report)}
@@ -114,16 +104,23 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
                   ? undefined
                   : withFix(form, fix.path, fix.value)
               if (!next) return undefined
-              return () => {
-                setBefore({ form, text: `Applied: ${fix.text}` })
-                setForm(next)
-                focusOn(fieldOf(fix.path))
-              }
+              const text = `Applied: ${fix.text}`
+              return () => setForm(next, { text, field: fieldOf(fix.path), before: kept, earlier: done })
             }}
+            done={
+              <UndoNote
+                done={done}
+                onUndo={() => done?.before && put(done.before, done.earlier ?? { text: 'Undone: as it was before.' })}
+              />
+            }
             goTo={(name) => ({ label: fieldLabels[name], go: () => goTo(name) })}
           />
         </main>
-        <TitleBlock drawing="Quick check" layout={quick.report?.layout && `board ${quick.report.layout}`} />
+        <TitleBlock
+          drawing="Quick check"
+          layout={quick.report?.layout && `board ${quick.report.layout}`}
+          lasts={lasts}
+        />
         <Dock quick={quick.check.kind === 'answered' ? quick.check.report : undefined} />
         <UpdateNotice />
       </div>
@@ -132,8 +129,8 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
 }
 
 /** After the next drawing: the own sizes of a part may only then be there. */
-function focusOn(id: string | undefined): void {
-  if (id !== undefined) requestAnimationFrame(() => document.getElementById(id)?.focus())
+function focusOn(id: string): void {
+  requestAnimationFrame(() => document.getElementById(id)?.focus())
 }
 
 /** The first field to put the hand into for a part: its own sizes, which are about to appear. */
@@ -153,8 +150,8 @@ function Dock({ quick }: { readonly quick: QuickReport | undefined }) {
     <a className="dock" href="#answer" aria-label={`To the verdict: ${statusWords[quick.verdict]}`}>
       <VerdictMark status={quick.verdict} />
       <b>{statusWords[quick.verdict]}</b>
-      {tightest && <span className="small">{tightest.title}</span>}
-      {tightest && <span className="number">{signed(tightest.margin.worst)}</span>}
+      {tightest && <span className="number">{signed(tightest.margin.worst, tightest.unit)}</span>}
+      {tightest && <span className="dock-title small">{capital(tightest.title)}</span>}
     </a>
   )
 }

@@ -4,15 +4,21 @@ import { parseThread } from '../../rules/thread-designation.ts'
 import { type FlatPart, own, type QuickForm, type RoundPart } from './quick-form.ts'
 
 /** What a form amounts to: an input to check, or what it still lacks, in the words of its labels. */
-export type Reading =
-  | { readonly kind: 'ready'; readonly input: QuickInput }
-  | { readonly kind: 'lacking'; readonly lacks: readonly string[] }
+export type Reading = { readonly kind: 'ready'; readonly input: QuickInput } | Lacking
 
-/** The form as an input. A text that is no size lacks like one that is not there: its own field says why. */
+export interface Lacking {
+  readonly kind: 'lacking'
+  readonly lacks: readonly string[]
+  /** Typed, and no size: its own field says why. */
+  readonly unread: readonly string[]
+}
+
+/** The form as an input. */
 export function readForm(form: QuickForm): Reading {
   const lacks: string[] = []
+  const unread: string[] = []
   const needed = (text: string, label: string): string => {
-    if (!isLength(text)) lacks.push(label)
+    if (!parseLength(text).ok) (text.trim() === '' ? lacks : unread).push(label)
     return text
   }
   const optional = (text: string, label: string): string | undefined => {
@@ -22,14 +28,14 @@ export function readForm(form: QuickForm): Reading {
   const bore = needed(form.bore, 'bore')
   const depth = needed(form.depth, 'depth')
   const thread = form.thread.trim()
-  if (thread !== '' && !parseThread(thread).ok) lacks.push('thread at the mouth')
-  const threadLength = thread === '' ? undefined : optional(form.threadLength, 'length of the thread')
+  if (thread !== '' && !parseThread(thread).ok) unread.push('thread at the mouth')
+  const threadLength = thread === '' ? undefined : needed(form.threadLength, 'length of the thread')
   const cell = roundPart(form.cell, 'cell', needed)
   if (cell === undefined) lacks.push('cell')
   const speaker = roundPart(form.speaker, 'speaker', needed)
   const board = flatPart(form.board, needed)
   const sledDiameter = optional(form.sledDiameter, 'diameter of the sled')
-  if (lacks.length > 0 || cell === undefined) return { kind: 'lacking', lacks }
+  if (lacks.length + unread.length > 0 || cell === undefined) return { kind: 'lacking', lacks, unread }
   return {
     kind: 'ready',
     input: {
@@ -45,8 +51,6 @@ export function readForm(form: QuickForm): Reading {
     },
   }
 }
-
-const isLength = (text: string): boolean => parseLength(text).ok
 
 type Needed = (text: string, label: string) => string
 

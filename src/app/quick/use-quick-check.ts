@@ -5,11 +5,11 @@ import type { Bench, Drawings, Look, QuickReport } from '../../worker/bench.ts'
 import type { Desk, Reply } from '../../worker/desk.ts'
 import type { WorkCalls } from '../../worker/work-calls.ts'
 import { withFixes } from '../findings/with-fixes.ts'
-import type { Reading } from './read-form.ts'
+import type { Lacking, Reading } from './read-form.ts'
 
 /** How the check of the form stands. */
 export type Check =
-  | { readonly kind: 'lacking'; readonly lacks: readonly string[] }
+  | Lacking
   | { readonly kind: 'working' }
   | { readonly kind: 'wrong'; readonly problems: readonly Problem[] }
   | { readonly kind: 'answered'; readonly report: QuickReport }
@@ -104,7 +104,7 @@ export function useQuickCheck(desk: Desk<WorkCalls>, reading: Reading, look: Loo
   }, [desk, theta, z])
 
   const check = useMemo((): Check => {
-    if (reading.kind === 'lacking') return { kind: 'lacking', lacks: reading.lacks }
+    if (reading.kind === 'lacking') return reading
     return answered && answered.key === key ? answered.check : { kind: 'working' }
   }, [reading, answered, key])
   return {

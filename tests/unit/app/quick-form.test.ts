@@ -9,13 +9,14 @@ import { quickPresets } from '../presets/quick-presets.ts'
 describe('reading the form', () => {
   it('says what an empty one lacks, in the words of its labels', () => {
     expect(isEmpty(emptyForm)).toBe(true)
-    expect(readForm(emptyForm)).toEqual({ kind: 'lacking', lacks: ['bore', 'depth', 'cell'] })
+    expect(readForm(emptyForm)).toEqual({ kind: 'lacking', lacks: ['bore', 'depth', 'cell'], unread: [] })
   })
 
-  it('counts a text that is no size as lacking', () => {
-    expect(readForm({ ...exampleForm, bore: '33 1/2', thread: 'G1/2' })).toEqual({
+  it('tells a text that is no size from one that is not there', () => {
+    expect(readForm({ ...exampleForm, bore: 'abc', depth: ' ', thread: 'G1/2' })).toEqual({
       kind: 'lacking',
-      lacks: ['bore', 'thread at the mouth'],
+      lacks: ['depth'],
+      unread: ['bore', 'thread at the mouth'],
     })
   })
 
@@ -25,7 +26,11 @@ describe('reading the form', () => {
 
   it('asks for own sizes where they were chosen', () => {
     const board = { choice: 'own', width: '18', height: '', length: '42' }
-    expect(readForm({ ...exampleForm, board })).toEqual({ kind: 'lacking', lacks: ['height of the board'] })
+    expect(readForm({ ...exampleForm, board })).toEqual({ kind: 'lacking', lacks: ['height of the board'], unread: [] })
+  })
+
+  it('asks how long a thread is', () => {
+    expect(readForm({ ...exampleForm, threadLength: '' })).toMatchObject({ lacks: ['length of the thread'] })
   })
 
   it('leaves the length of a thread out where there is no thread', () => {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { answer } from '../../../src/job/answer.ts'
 import type { QuickInput } from '../../../src/job/quick.ts'
+import { loadPresets } from '../../../src/presets/presets.ts'
 import { Bench } from '../../../src/worker/bench.ts'
 import { fetchedOnce } from '../../../src/worker/fetched-once.ts'
 import { startPress } from '../../../src/worker/press.ts'
@@ -89,6 +91,18 @@ describe('the bench in the worker', () => {
 })
 
 describe('the job that grows from a quick check', () => {
+  it('has the verdict it grew from, and tells what nobody typed', async () => {
+    for (const input of [clear, unsure, clash]) {
+      const report = bench.check(input, { theta: 0 })
+      if (!report.ok) throw new Error('no report')
+      const { verdict, layout } = report.value
+      const assumptions = [expect.stringMatching(/^The bore is taken to be closed by "closed end, assumed"/)]
+      expect(answer(await bench.grow(input, layout), loadPresets())).toMatchObject({
+        value: { verdict, assembly: { assumptions } },
+      })
+    }
+  })
+
   const named = async (input: QuickInput) => (await bench.grow(input, 'in line')).job[0]?.name
   it('is called by its cell and its bore, as they were typed', async () => {
     expect(await named(clear)).toBe('18650 cell, flat top, in a 33.2 mm bore')

@@ -4,18 +4,6 @@ import type { Project } from '../../../project/schema/project.ts'
 
 /** What a new record starts with. Sizes start empty: nobody has measured them. */
 
-export function newSection(project: Project): SectionInput {
-  const last = project.sections.at(-1)
-  return {
-    id: freshId(project.sections, 'section'),
-    name: `section ${project.sections.length + 1}`,
-    ...(last?.hilt === undefined ? {} : { hilt: last.hilt }),
-    ...(last?.material === undefined ? {} : { material: last.material }),
-    length: '',
-    bore: [{ id: 'bore', name: 'bore' }],
-  }
-}
-
 /** A step at the blade end, as long as what the others leave of the section. */
 export function newStep(section: SectionInput): BoreStepInput {
   const id = freshId(section.bore, 'step')

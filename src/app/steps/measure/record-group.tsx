@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import { withRecord } from '../../../project/path.ts'
 import type { Project } from '../../../project/schema/project.ts'
 import { useWork } from '../../work/work-context.ts'
+import { isClosed } from './new-section.ts'
 import { useEditAndGo } from './record-card.tsx'
 
 export interface Adding {
@@ -20,10 +21,19 @@ export interface RecordGroupProps {
   readonly children: ReactNode
 }
 
-/** The section whose card lies open, else the last: what one measures next is in it. */
-function sectionInHand({ sections }: Project): Project['sections'][number] | undefined {
+interface InHand {
+  readonly section: string
+  /** Nobody has said which: one of several was taken, and is asked about. */
+  readonly guessed: boolean
+}
+
+/** The section whose card lies open, or the only one with a bore; else the first that has one. */
+function sectionInHand({ sections }: Project): InHand | undefined {
   const open = document.querySelector('details[name="sections"][open]')?.id
-  return sections.find((s) => `sections/${s.id}` === open) ?? sections.at(-1)
+  const found = sections.find((s) => `sections/${s.id}` === open)
+  const bored = sections.filter((s) => !isClosed(s))
+  const section = found ?? bored[0] ?? sections[0]
+  return section && { section: section.id, guessed: !found && bored.length > 1 }
 }
 
 /** A list of records under its title, with what can be added to it. */
@@ -32,10 +42,10 @@ export function RecordGroup({ list, title, adding, caution, children }: RecordGr
   const go = useEditAndGo()
   const add = ({ make, first }: Adding) => {
     const project = job.get()
-    const section = sectionInHand(project)
-    if (!section) return
-    const record = make(project, section.id)
-    go((p) => withRecord(p, list, record), `${list}/${record.id}/${first}`)
+    const inHand = sectionInHand(project)
+    if (!inHand) return
+    const record = make(project, inHand.section)
+    go((p) => withRecord(p, list, record), `${list}/${record.id}/${inHand.guessed ? 'on' : first}`)
   }
   return (
     <section className="measure-group" aria-labelledby={`measure-${list}`} data-list>

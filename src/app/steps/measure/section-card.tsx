@@ -17,10 +17,13 @@ export function SectionCard({
   section,
   at,
   count,
+  onAdd,
 }: {
   readonly section: SectionInput
   readonly at: number
   readonly count: number
+  /** Puts another section in on the blade side of it. */
+  readonly onAdd: () => void
 }) {
   const path = `sections/${section.id}`
   const said = useSaid()
@@ -41,7 +44,16 @@ export function SectionCard({
           <Told name="bore ⌀" text={row.bore} />
         </span>
       }
-      tools={<OrderButtons list="sections" at={at} count={count} name={name} />}
+      tools={
+        <>
+          <OrderButtons list="sections" at={at} count={count} name={name} />
+          {at < count - 1 && (
+            <button type="button" className="button" onClick={onAdd}>
+              Add one after it <span className="unseen">(a section after {name})</span>
+            </button>
+          )}
+        </>
+      }
     >
       <div className="essentials">
         <SizeField path={`${path}/length`} label="Length" usual={plausible.depth} placeholder="mm or in" narrow />

@@ -1,8 +1,7 @@
 import { Fragment } from 'react'
-import { withRecord } from '../../../project/path.ts'
 import { useProject } from '../../work/work-context.ts'
 import { AddJoint, JointCard } from './joint-card.tsx'
-import { newSection } from './new-records.ts'
+import { bladeEnd, newSection, withSection } from './new-section.ts'
 import { OwnFault, useEditAndGo } from './record-card.tsx'
 import { SectionCard } from './section-card.tsx'
 
@@ -17,9 +16,10 @@ export function SectionList() {
   }
   const placed = sections.flatMap((_, i) => between(i))
   const others = joints.filter((j) => !placed.includes(j))
-  const add = () => {
-    const section = newSection(project)
-    go((p) => withRecord(p, 'sections', section), `sections/${section.id}/length`)
+  const end = bladeEnd(project)
+  const add = (at: number) => {
+    const section = newSection(project, at)
+    go((p) => withSection(p, section, at), `sections/${section.id}/length`)
   }
   return (
     <section className="measure-group" aria-labelledby="measure-sections" data-list>
@@ -35,7 +35,7 @@ export function SectionList() {
       <div className="cards">
         {sections.map((s, i) => (
           <Fragment key={s.id}>
-            <SectionCard section={s} at={i} count={sections.length} />
+            <SectionCard section={s} at={i} count={sections.length} onAdd={() => add(i + 1)} />
             {between(i).map((j) => (
               <JointCard key={j.id} joint={j} />
             ))}
@@ -48,8 +48,8 @@ export function SectionList() {
           <JointCard key={j.id} joint={j} />
         ))}
       </div>
-      <button type="button" className="button" data-add onClick={add}>
-        Add a section at the blade end
+      <button type="button" className="button" data-add onClick={() => add(end)}>
+        Add a section {end === sections.length ? 'at the blade end' : 'before the closed end'}
       </button>
     </section>
   )
