@@ -3,8 +3,6 @@ import { planSpan } from '../../geometry/plan/plan.ts'
 import type { Body } from '../body/body.ts'
 import type { Sled } from '../resolve/assembly.ts'
 import { fullCage } from './constructions/full-cage.ts'
-import { openCradle } from './constructions/open-cradle.ts'
-import { bulkheadItems } from './features/bulkheads.ts'
 import { type Around, type SledFault, type SledJob, sledJob } from './job.ts'
 import { wireChannels } from './nests/wire-channel.ts'
 import { rare } from './rare.ts'
@@ -46,11 +44,11 @@ function bodiesOf(job: SledJob): PlanBody[] {
   const { sled } = job
   const { construction, keys, towers } = sled.input
   if (construction === 'discs-on-rods') return rare().discsOnRods(job)
-  const body = construction === 'open-cradle' ? openCradle(job) : fullCage(job)
+  const body = construction === 'open-cradle' ? rare().openCradle(job) : fullCage(job)
   const standing = [
     ...(keys?.length ? rare().keyItems(job) : []),
     ...(towers?.length ? rare().towerItems(job) : []),
-    ...bulkheadItems(job),
+    ...(sled.input.bulkheads?.length ? rare().bulkheadItems(job) : []),
   ]
   return [{ id: sled.id, name: sled.name, items: [...body, ...standing] }]
 }

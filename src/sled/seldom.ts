@@ -5,6 +5,8 @@
  */
 export { roomAside } from '../body/room-aside.ts'
 export { discsOnRods } from './constructions/discs-on-rods.ts'
+export { openCradle } from './constructions/open-cradle.ts'
+export { bulkheadItems } from './features/bulkheads.ts'
 export { keyItems } from './features/keys.ts'
 export { markItems } from './features/marks.ts'
 export { rodBodies, rodItems, rodsOf } from './features/rods.ts'
