@@ -51,8 +51,11 @@ export function quickCheck(input: QuickInput, presets: Presets): Outcome<QuickAn
 
 const standing = (a: Answer): number => ['clash', 'unsure', 'clear'].indexOf(a.verdict)
 
-const rank = (a: Answer): number =>
-  standing(a) * 1000 + Math.min(0, ...a.findings.filter((f) => f.status === 'clash').map((f) => f.margin.worst))
+/** Of two that clash, the one in fewer places says best what is wrong. */
+function rank(a: Answer): number {
+  const clashes = a.findings.filter((f) => f.status === 'clash').map((f) => f.margin.worst)
+  return standing(a) * 1e6 - clashes.length * 1000 + Math.min(0, ...clashes)
+}
 
 /** So often a layout is given more room: one place mended may show the next. */
 const rounds = 3

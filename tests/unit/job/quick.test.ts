@@ -75,6 +75,20 @@ describe('the quick check', () => {
     expect(checked.ok && checked.value.project).not.toEqual(usual)
   })
 
+  it('tells what is wrong by the layout in which least is', () => {
+    const input: QuickInput = {
+      bore: { value: 30.05, plus: 0.05, minus: 0.05 },
+      depth: 148,
+      cell: 'cell-18650-flat',
+      speaker: 'speaker-28-thin',
+      board: { width: 18, height: 5.8, length: 42 },
+    }
+    const checked = quickCheck(input, loadPresets())
+    const clashes = checked.ok ? checked.value.answer.findings.filter((f) => f.status === 'clash') : []
+    expect(clashes.length).toBeGreaterThan(0)
+    expect(clashes.flatMap((f) => f.parts)).not.toContain('parts/board')
+  })
+
   it('takes a typed diameter of the sled for the computed one', () => {
     const typed = quickCheck({ bore: '33', depth: '120', cell: 'cell-18650-flat', sledDiameter: '30.5' }, loadPresets())
     expect(typed.ok && typed.value.answer.assembly.sleds[0]?.pieces[0]).toMatchObject({ radius: 15.25, how: 'typed' })
