@@ -42,27 +42,41 @@ export interface CrossPart {
   readonly outlines: readonly Outline[]
 }
 
+/** While something is pushed in: what is not there yet, and at which of its own heights each thing is cut. */
+export interface CutOnTheWay {
+  readonly absent: ReadonlySet<string>
+  readonly at: (id: string) => number
+}
+
 /** The assembly cut across at height z (mm), in a state (the first where left out). */
 export function crossSectionView(
   assembly: Assembly,
   z: number,
   state = assembly.states[0]?.id ?? '',
+  way?: CutOnTheWay,
 ): CrossSectionView {
-  const gone = assembly.states.find((s) => s.id === state)?.without
-  const here = (body: Body) => isThere(body.states, state) && !gone?.has(body.of)
-  const wall = narrowest(assembly.bores, z, state)
-  const outer = outsideAt(assembly, z)
+  const at = way?.at ?? (() => z)
+  const gone = way?.absent ?? assembly.states.find((s) => s.id === state)?.without
+  const here = (body: Body) => (way || isThere(body.states, state)) && !gone?.has(body.of)
+  const sections = assembly.sections.filter((s) => !way?.absent.has(`sections/${s.id}`))
+  const bores = assembly.bores.filter((b) => sections.some((s) => s.id === b.section))
+  const wall = narrowest(bores, at, state)
+  const outer = outsideAt(sections, at)
   const parts = assembly.parts.filter((p) => !gone?.has(p.id))
-  const contents = parts.map((p) => ({ ...partAt(p.id, p.name, p.kind, p.bodies, z), inWall: p.section !== undefined }))
+  const contents = parts.map((p) => ({
+    ...partAt(p.id, p.name, p.kind, p.bodies, at(p.id)),
+    inWall: p.section !== undefined,
+  }))
   const inTheWay = assembly.intrusions.map((i) => i.body).filter(here)
   const sleds = assembly.sleds
     .filter((sled) => !gone?.has(`sleds/${sled.id}`))
     .map((sled) => {
       const bodies = bodiesOf(assembly, sled)
-      return { sled, bodies, regions: sledRegionsAt(bodies, z) }
+      const height = at(`sleds/${sled.id}`)
+      return { sled, bodies, height, regions: sledRegionsAt(bodies, height) }
     })
   const carried = Math.max(0, ...sleds.flatMap(({ regions }) => regions.map((r) => reachFromAxis(r))))
-  const passers = passing(assembly, z, carried)
+  const passers = way ? [] : passing(assembly, z, carried)
   const things: Obstacle[] = [
     ...sleds.flatMap(({ sled, regions }) =>
       regions.map(
@@ -77,11 +91,11 @@ export function crossSectionView(
     ),
     // What sits in the wall is part of it for all that moves, and passes the metal by its own hole.
     ...parts.flatMap((p) =>
-      regionsOf(p.bodies, z).map((r) =>
+      regionsOf(p.bodies, at(p.id)).map((r) =>
         obstacle(p, r.body.name, r.region, p.section === undefined ? 'inside' : 'wall'),
       ),
     ),
-    ...[...regionsOf(inTheWay, z), ...(wall && wall.r > 0 ? [wall] : [])].map(wallOf),
+    ...[...inTheWay.flatMap((b) => regionsOf([b], at(b.of))), ...(wall && wall.r > 0 ? [wall] : [])].map(wallOf),
     ...passers,
     ...assembly.insertions
       .filter((way) => passers.some((p) => p.way === way.id))
@@ -95,10 +109,14 @@ export function crossSectionView(
     free: wall && wall.r > 0 ? outlinesOf(wall.region) : [],
     metal: wall !== undefined,
     bore: wall?.body.name,
-    sleds: sleds.map(({ sled, bodies }) => ({ id: `sleds/${sled.id}`, name: sled.name, ...sledCross(bodies, z) })),
+    sleds: sleds.map(({ sled, bodies, height }) => ({
+      id: `sleds/${sled.id}`,
+      name: sled.name,
+      ...sledCross(bodies, height),
+    })),
     contents: contents.filter((c) => c.outlines.length > 0),
     intrusions: inTheWay
-      .map((body) => partAt(body.of, body.name, 'intrusion', [body], z))
+      .map((body) => partAt(body.of, body.name, 'intrusion', [body], at(body.of)))
       .filter((c) => c.outlines.length > 0),
     passing: passers.flatMap(({ region }) => outlinesOf(region)),
     gaps: crossGaps(things, {
@@ -138,9 +156,9 @@ interface Wall {
 }
 
 /** The metal of a bore at a height. Two steps meet at their common end; the narrower one decides there. */
-function narrowest(bores: readonly BoreBody[], z: number, state: string): Wall | undefined {
-  const walls = bores.flatMap(({ body }): Wall[] => {
-    const region = isThere(body.states, state) ? bodyAt(body, z) : undefined
+function narrowest(bores: readonly BoreBody[], at: CutOnTheWay['at'], state: string): Wall | undefined {
+  const walls = bores.flatMap(({ section, body }): Wall[] => {
+    const region = isThere(body.states, state) ? bodyAt(body, at(`sections/${section}`)) : undefined
     return region ? [{ body, region, r: radiusOf(body) }] : []
   })
   return walls.toSorted((a, b) => a.r - b.r)[0]
@@ -157,18 +175,18 @@ const wallOf = ({ body, region }: { body: Body; region: Region }): Obstacle => (
 /** What a move meets at a height: only the sections that are there by then, and what was fitted before. */
 function metOn(assembly: Assembly, way: Insertion, z: number): Obstacle[] {
   const { bores, intrusions } = during(worldOf(assembly), way)
-  const metal = narrowest(bores, z, way.during ?? 'assembly')
+  const metal = narrowest(bores, () => z, way.during ?? 'assembly')
   return [...regionsOf(intrusions, z), ...(metal && metal.r > 0 ? [metal] : [])].map((w) => ({
     ...wallOf(w),
     way: way.id,
   }))
 }
 
-function outsideAt(assembly: Assembly, z: number): number | undefined {
-  const radii = assembly.sections
-    .flatMap((s) => s.outside)
-    .filter((o) => o.z0.nominal <= z && z <= o.z1.nominal)
-    .map(({ z0, z1, d0, d1 }) => {
+function outsideAt(sections: Assembly['sections'], at: CutOnTheWay['at']): number | undefined {
+  const radii = sections
+    .flatMap((s) => s.outside.map((o) => ({ ...o, z: at(`sections/${s.id}`) })))
+    .filter(({ z0, z1, z }) => z0.nominal <= z && z <= z1.nominal)
+    .map(({ z0, z1, d0, d1, z }) => {
       const t = z1.nominal > z0.nominal ? (z - z0.nominal) / (z1.nominal - z0.nominal) : 0
       return (d0.nominal + t * (d1.nominal - d0.nominal)) / 2
     })

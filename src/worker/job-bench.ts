@@ -13,6 +13,7 @@ import type { InsertionWay } from '../papers/insertion-way.ts'
 import { type LengthwiseView, lengthwiseView } from '../papers/lengthwise.ts'
 import { type PartHandle, partHandles } from '../papers/part-handles.ts'
 import { type Place, placesOf } from '../papers/places.ts'
+import type { CutOnWay, PushedTo } from '../papers/pushed-cross.ts'
 import { type ReadingsView, readingsView } from '../papers/readings-sheet.ts'
 import { type PrintFigures, printFiguresOf, type Setting, settingsOf } from '../papers/settings.ts'
 import { type Size, sizesOf } from '../papers/sizes.ts'
@@ -52,6 +53,8 @@ export interface JobStrips {
 export interface JobCross {
   readonly view: CrossSectionView
   readonly handles: readonly PartHandle[]
+  /** What is pushed in it, and how far; undefined where all is in its place. */
+  readonly pushed?: CutOnWay
 }
 
 /** Everything the page shows of a job, as plain data. */
@@ -149,12 +152,18 @@ export class JobBench {
     })
   }
 
-  /** The cross-section at a height, and by what parts can be taken hold of in it. */
-  async cross(project: Project, z: number, state?: string): Promise<Outcome<JobCross>> {
+  /** The cross-section at a height, and by what parts can be taken hold of in it: none while something is pushed in. */
+  async cross(project: Project, z: number, state?: string, pushed?: PushedTo): Promise<Outcome<JobCross>> {
     const answered = await this.#answer(soFar(project).project)
     if (!answered.ok) return answered
     const { assembly } = answered.value
-    return good({ view: crossSectionView(assembly, z, state), handles: partHandles(assembly) })
+    const way = pushed && (await this.#waysOf(assembly)).find((w) => w.id === pushed.way)
+    const cut = way && (await import('../papers/pushed-cross.ts')).pushedCut(assembly, z, way, pushed.depth)
+    return good({
+      view: crossSectionView(assembly, z, cut?.state ?? state, cut?.way),
+      handles: cut ? [] : partHandles(assembly),
+      ...(cut && { pushed: cut.pushed }),
+    })
   }
 
   /** The whole hilt with every sled, in a state (the first where left out). */
@@ -166,11 +175,7 @@ export class JobBench {
   /** Every move of the insertion list with its gaps and touches. The dearest call of all: ask when the hands rest. */
   async ways(project: Project): Promise<Outcome<readonly InsertionWay[]>> {
     const answered = await this.#answer(soFar(project).project)
-    if (!answered.ok) return answered
-    const { insertionWays } = await import('../papers/insertion-way.ts')
-    const { assembly } = answered.value
-    if (this.#ways?.of !== assembly) this.#ways = { of: assembly, ways: insertionWays(assembly) }
-    return good(this.#ways.ways)
+    return answered.ok ? good(await this.#waysOf(answered.value.assembly)) : answered
   }
 
   /** The files of every sled. A clash holds them back unless they are forced, and then their names say so. */
@@ -225,6 +230,12 @@ export class JobBench {
   /** A project from the text of a file. */
   async read(text: string): Promise<Outcome<Read>> {
     return (await this.#fetched.reader())(text)
+  }
+
+  async #waysOf(assembly: Assembly): Promise<readonly InsertionWay[]> {
+    const { insertionWays } = await import('../papers/insertion-way.ts')
+    if (this.#ways?.of !== assembly) this.#ways = { of: assembly, ways: insertionWays(assembly) }
+    return this.#ways.ways
   }
 
   async #answer(project: Project): Promise<Outcome<Answer>> {

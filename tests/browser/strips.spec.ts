@@ -134,25 +134,49 @@ for (const theme of ['light', 'dark'] as const)
     expect(found.violations.map((v) => [v.id, v.nodes.map((n) => n.html.slice(0, 120))])).toEqual([])
   })
 
-test('the strips follow what is pushed in, say where it first comes against something, and go back', async ({
+test('strips and cross-section follow what is pushed in, say where it first comes against something, and go back', async ({
   page,
 }) => {
   await table(page, 'weir-lantern')
   const inPlace = await ruler(page).getAttribute('aria-valuetext')
-  const corner = page.locator('details').filter({ has: page.locator('summary', { hasText: 'Push it in' }) })
-  await corner.locator('summary').click()
-  await expect(corner.locator('.push-picture svg')).toBeVisible()
+  const push = page.getByRole('button', { name: 'Push it in' })
+  await push.click()
+  await expect(page.getByRole('textbox', { name: 'Depth in mm' })).toBeVisible()
   await expect(page.locator('.strip-push')).toHaveCount(0)
-  const depth = page.getByRole('textbox', { name: 'Depth in mm' })
-  await depth.fill('30')
-  await depth.press('Enter')
+  await pushTo(page, '30')
   await expect(page.locator('.strip-push')).toContainText('depth 33.9')
   await expect(page.locator('.readout')).toContainText('first against mouth thread at 37.9')
   // There is room for the sled before the mouth.
   await expect(ruler(page)).not.toHaveAttribute('aria-valuetext', inPlace ?? '')
   await expect(page.locator('.strips .part-grip')).toHaveCount(0)
-  await corner.locator('summary').click()
+  // Behind the mouth lies the bare sled: what it carries there, and no metal around it.
+  await page.getByRole('textbox', { name: 'at z' }).fill('-60')
+  await expect(page.locator('.cross-head')).toContainText('sled into the body: pushed in to depth 33.9 mm')
+  await expect(page.locator('.cross svg')).toHaveAttribute('aria-label', /z −60\.0 mm.* no metal; sled, 18650 cell/)
+  await expect(page.locator('.cross .part-grip')).toHaveCount(0)
+  await push.click()
   await expect(page.locator('.strip-push')).toHaveCount(0)
+  await expect(page.locator('.cross-head')).not.toContainText('pushed in')
   await expect(ruler(page)).toHaveAttribute('aria-valuetext', inPlace ?? '')
   await expect(page.locator('.strips .part-grip').first()).toBeVisible()
 })
+
+for (const [width, height] of [
+  [1280, 800],
+  [390, 844],
+] as const)
+  test(`the slider of the way in is in view with the section it moves, ${width} wide`, async ({ page }) => {
+    await page.setViewportSize({ width, height })
+    await table(page, 'weir-lantern')
+    await page.getByRole('button', { name: 'Push it in' }).click()
+    const slider = page.getByRole('slider', { name: 'Sled into the body' })
+    await expect(slider).toBeInViewport({ ratio: 1 })
+    await expect(page.locator('.strip-section')).toBeInViewport({ ratio: 0.9 })
+    expect((await slider.boundingBox())?.width).toBeGreaterThan(200)
+  })
+
+async function pushTo(page: Page, depth: string): Promise<void> {
+  const field = page.getByRole('textbox', { name: 'Depth in mm' })
+  await field.fill(depth)
+  await field.press('Enter')
+}

@@ -17,7 +17,7 @@ async function show(page: Page): Promise<void> {
 }
 
 async function pushing(page: Page): Promise<void> {
-  await page.locator('summary', { hasText: 'Push it in' }).click()
+  await page.getByRole('button', { name: 'Push it in' }).click()
   await expect(page.getByRole('img', { name: /^Least gap on the way in/ })).toBeVisible()
 }
 

@@ -56,129 +56,135 @@ export function PushPanel({ ways, at, onPush, onPlace, nameOf }: PushPanelProps)
   const id = 'push-slider'
   return (
     <>
-      {ways.length > 1 && (
-        <select
-          className="push-way"
-          aria-label="What goes in"
-          value={way.id}
-          onChange={(event) => {
-            run.stop()
-            const next = ways.find((w) => w.id === event.target.value)
-            onPush(next && { insertion: next.id, depth: next.from })
-          }}
-        >
-          {ways.map((w) => (
-            <option key={w.id} value={w.id}>
-              {capital(w.name)}
-            </option>
-          ))}
-        </select>
-      )}
-      <GapChart way={way} travel={at ? travel : undefined} />
-      <div className="push-row">
-        <label className="push-label" htmlFor={id}>
-          {ways.length > 1 ? 'How far in' : capital(way.name)}
-        </label>
-        <input
-          id={id}
-          className="slider push-slider"
-          type="range"
-          min={0}
-          max={Number(long.toFixed(2))}
-          step={0.01}
-          value={travel}
-          aria-valuetext={`${fixed(depthAt(way, travel), 1)} mm deep${held ? `, against ${held.obstacle}` : ''}`}
-          onChange={(event) => {
-            run.stop()
-            go(Number(event.target.value))
-          }}
-          onKeyDown={(event) => {
-            const by = keys[event.key]
-            if (by === undefined || event.altKey || event.ctrlKey || event.metaKey) return
-            event.preventDefault()
-            run.stop()
-            go(travel + by)
-          }}
-        />
-        <DepthField
-          depth={depthAt(way, travel)}
-          onDepth={(depth) => {
-            run.stop()
-            go(travelTo(way, depth))
-          }}
-        />
-      </div>
-      <div className="push-buttons">
-        <button
-          type="button"
-          className="button button-small"
-          onClick={() =>
-            run.start(at && travel < long ? travel : 0, long, (to, from) => go(to, from).stop === undefined)
-          }
-        >
-          Push it in
-        </button>
-        <button
-          type="button"
-          className="button button-small"
-          onClick={() => {
-            run.stop()
-            put(0)
-          }}
-        >
-          Draw it out
-        </button>
-        {held && (
+      <div className="push-hand">
+        {ways.length > 1 && (
+          <select
+            className="push-way"
+            aria-label="What goes in"
+            value={way.id}
+            onChange={(event) => {
+              run.stop()
+              const next = ways.find((w) => w.id === event.target.value)
+              onPush(next && { insertion: next.id, depth: next.from })
+            }}
+          >
+            {ways.map((w) => (
+              <option key={w.id} value={w.id}>
+                {capital(w.name)}
+              </option>
+            ))}
+          </select>
+        )}
+        <div className="push-row">
+          <label className="push-label" htmlFor={id}>
+            {ways.length > 1 ? 'How far in' : capital(way.name)}
+          </label>
+          <input
+            id={id}
+            className="slider push-slider"
+            type="range"
+            min={0}
+            max={Number(long.toFixed(2))}
+            step={0.01}
+            value={travel}
+            aria-valuetext={`${fixed(depthAt(way, travel), 1)} mm deep${held ? `, against ${held.obstacle}` : ''}`}
+            onChange={(event) => {
+              run.stop()
+              go(Number(event.target.value))
+            }}
+            onKeyDown={(event) => {
+              const by = keys[event.key]
+              if (by === undefined || event.altKey || event.ctrlKey || event.metaKey) return
+              event.preventDefault()
+              run.stop()
+              go(travel + by)
+            }}
+          />
+          <DepthField
+            depth={depthAt(way, travel)}
+            onDepth={(depth) => {
+              run.stop()
+              go(travelTo(way, depth))
+            }}
+          />
+        </div>
+        <div className="push-buttons">
           <button
             type="button"
             className="button button-small"
-            onClick={() => {
-              const past = travelTo(way, held.depth)
-              setLeave({ way, travel: past })
-              put(Math.min(long, past + 0.5))
-            }}
+            onClick={() =>
+              run.start(at && travel < long ? travel : 0, long, (to, from) => go(to, from).stop === undefined)
+            }
           >
-            Go past it
+            Push on
           </button>
-        )}
-        {at && (
           <button
             type="button"
             className="button button-small"
             onClick={() => {
               run.stop()
-              onPush(undefined)
+              put(0)
             }}
           >
-            All in place
+            Draw it out
           </button>
+          {held && (
+            <button
+              type="button"
+              className="button button-small"
+              onClick={() => {
+                const past = travelTo(way, held.depth)
+                setLeave({ way, travel: past })
+                put(Math.min(long, past + 0.5))
+              }}
+            >
+              Go past it
+            </button>
+          )}
+          {at && (
+            <button
+              type="button"
+              className="button button-small"
+              onClick={() => {
+                run.stop()
+                onPush(undefined)
+              }}
+            >
+              All in place
+            </button>
+          )}
+        </div>
+      </div>
+      <GapChart way={way} travel={at ? travel : undefined} />
+      <div className="push-told">
+        <PushWords way={way} travel={at ? travel : undefined} held={held} nameOf={nameOf} />
+        {way.touches.length > 0 && (
+          <ol className="push-touches small">
+            {way.touches.map((t) => (
+              <li key={`${t.depth} ${t.mover} ${t.obstacle}`}>
+                <button
+                  type="button"
+                  className="button button-plain"
+                  onClick={() => {
+                    run.stop()
+                    put(travelTo(way, t.depth))
+                    onPlace(t)
+                  }}
+                >
+                  Depth {fixed(t.depth, 1)}
+                </button>{' '}
+                {capital(t.mover)} {t.overlap > 0 ? 'against' : 'too near to'} {t.obstacle}
+                {t.overlap > 0 && <span className="number">, up to {fixed(t.overlap)} mm into it</span>}
+              </li>
+            ))}
+          </ol>
+        )}
+        {way.touches.length > 0 && stopsOf(way).length === 0 && (
+          <p className="small soft">
+            Nothing stops it; it only passes nearer than the {fixed(way.limit)} mm asked for.
+          </p>
         )}
       </div>
-      <PushWords way={way} travel={at ? travel : undefined} held={held} nameOf={nameOf} />
-      {way.touches.length > 0 && (
-        <ol className="push-touches small">
-          {way.touches.map((t) => (
-            <li key={`${t.depth} ${t.mover} ${t.obstacle}`}>
-              <button
-                type="button"
-                className="button button-plain"
-                onClick={() => {
-                  run.stop()
-                  put(travelTo(way, t.depth))
-                  onPlace(t)
-                }}
-              >
-                Depth {fixed(t.depth, 1)}
-              </button>{' '}
-              {capital(t.mover)} {t.overlap > 0 ? 'against' : 'too near to'} {t.obstacle}
-              {t.overlap > 0 && <span className="number">, up to {fixed(t.overlap)} mm into it</span>}
-            </li>
-          ))}
-        </ol>
-      )}
-      {way.touches.length > 0 && stopsOf(way).length === 0 && (
-        <p className="small soft">Nothing stops it; it only passes nearer than the {fixed(way.limit)} mm asked for.</p>
-      )}
     </>
   )
 }

@@ -6,6 +6,10 @@ export interface StripToolsProps {
   readonly onTheta: (theta: number) => void
   readonly dimensions: boolean
   readonly onDimensions: (on: boolean) => void
+  readonly pushing: boolean
+  readonly onPushing: (on: boolean) => void
+  /** Of what opens where something is to be pushed in. */
+  readonly pushBar: string
   readonly range: Range
   readonly whole: Range
   readonly zoomedIn: boolean
@@ -17,8 +21,18 @@ export interface StripToolsProps {
 /** How the strips are looked at. */
 export function StripTools(props: StripToolsProps) {
   const { theta, onTheta, dimensions, onDimensions, range, whole, zoomedIn, onRange, middle } = props
+  const { pushing, onPushing, pushBar } = props
   return (
     <div className="strip-tools">
+      <button
+        type="button"
+        className="button"
+        aria-expanded={pushing}
+        aria-controls={pushing ? pushBar : undefined}
+        onClick={() => onPushing(!pushing)}
+      >
+        Push it in
+      </button>
       <TypedNumber
         id="cut-angle"
         label="Cut at θ"

@@ -1,6 +1,6 @@
 import '../drawing/drawing.css'
 import './strips.css'
-import { type PointerEvent, useEffect, useMemo, useRef, useState } from 'react'
+import { type PointerEvent, useEffect, useId, useMemo, useRef, useState } from 'react'
 import type { LengthwiseView } from '../../papers/lengthwise.ts'
 import { round } from '../drawing/frame.ts'
 import { type Mark, told } from '../drawing/lengthwise-section.tsx'
@@ -12,6 +12,7 @@ import { CursorLayer, clock } from './cursor-layer.tsx'
 import { GapStrip, gapTold } from './gap-strip.tsx'
 import { createHoverStore } from './hover-store.ts'
 import { PartGrips } from './part-grips.tsx'
+import { PushBar } from './push-bar.tsx'
 import { PushLayer } from './push-layer.tsx'
 import { ReadoutLine } from './readout-line.tsx'
 import { RulerStrip } from './ruler-strip.tsx'
@@ -37,6 +38,8 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
   const viewHeight = useViewHeight()
   const [middle, setMiddle] = useState(0)
   const [hover] = useState(createHoverStore)
+  const [pushing, setPushing] = useState(false)
+  const pushBar = useId()
   const pushed = usePushed(lengthwise)
   const { reach } = lengthwise
   const inPlace = useMemo(() => wholeOf(lengthwise), [lengthwise])
@@ -64,6 +67,9 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
           onTheta={(to) => view.setState({ theta: to })}
           dimensions={dimensions}
           onDimensions={(on) => view.setState({ dimensions: on })}
+          pushing={pushing}
+          onPushing={setPushing}
+          pushBar={pushBar}
           range={shown}
           whole={whole}
           zoomedIn={zoom !== undefined}
@@ -103,6 +109,7 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
           </>
         )}
       </div>
+      {pushing && <PushBar id={pushBar} />}
     </section>
   )
 }

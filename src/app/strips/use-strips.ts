@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react'
+import type { PushedTo } from '../../papers/pushed-cross.ts'
 import type { JobCross, JobStrips } from '../../worker/job-bench.ts'
 import { askedAgain } from '../work/asked-again.ts'
 import { useProject, useView, useWork } from '../work/work-context.ts'
@@ -28,8 +29,8 @@ export function useStrips(): JobStrips | undefined {
   return strips
 }
 
-/** The cross-section at a height, as the job now stands. */
-export function useCross(z: number): JobCross | undefined {
+/** The cross-section at a height, as the job now stands; of what is pushed in, where it has got to. */
+export function useCross(z: number, pushed: PushedTo | undefined): JobCross | undefined {
   const { desk, judged } = useWork()
   const project = useProject((p) => p)
   const state = useView((v) => v.state)
@@ -40,13 +41,13 @@ export function useCross(z: number): JobCross | undefined {
     if (!known) return
     let wanted = true
     void askedAgain(
-      (patience) => desk.ask('cross', patience, (calls) => calls.cross(project, z, state)),
+      (patience) => desk.ask('cross', patience, (calls) => calls.cross(project, z, state, pushed)),
       patiences,
       () => wanted,
     ).then((reply) => reply?.kind === 'done' && reply.value.ok && setCross(reply.value.value))
     return () => {
       wanted = false
     }
-  }, [desk, project, z, state, known])
+  }, [desk, project, z, state, pushed, known])
   return cross
 }

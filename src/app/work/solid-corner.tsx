@@ -16,7 +16,6 @@ import { PickedNote } from '../solid/picked-note.tsx'
 import { Unable } from '../solid/solid-panel.tsx'
 import { hasWebGl } from '../solid/webgl.ts'
 import { goToPath } from './go-to.ts'
-import { PushCorner } from './push-corner.tsx'
 import { useAsked } from './use-asked.ts'
 import { useWays } from './use-ways.ts'
 import { useProject, useView, useWork } from './work-context.ts'
@@ -114,7 +113,6 @@ export function SolidCorner() {
         />
       )}
       <NestList nameOf={nameOf} onField={onField} onPick={shown && able ? setPicked : undefined} />
-      <PushCorner nameOf={nameOf} />
     </section>
   )
 }
