@@ -42,10 +42,13 @@ export interface CrossPart {
   readonly outlines: readonly Outline[]
 }
 
-/** While something is pushed in: what is not there yet, and at which of its own heights each thing is cut. */
-export interface CutOnTheWay {
+/** At which of its own heights a thing is cut, by its reference: `parts/cell`, `sections/body/mouth`. */
+type HeightOf = (of: string) => number
+
+/** While something is pushed in: what is there, what is not there yet, and at which height of its own each is cut. */
+export interface CutOnTheWay extends Pick<Assembly, 'sections' | 'bores'> {
   readonly absent: ReadonlySet<string>
-  readonly at: (id: string) => number
+  readonly at: HeightOf
 }
 
 /** The assembly cut across at height z (mm), in a state (the first where left out). */
@@ -58,31 +61,34 @@ export function crossSectionView(
   const at = way?.at ?? (() => z)
   const gone = way?.absent ?? assembly.states.find((s) => s.id === state)?.without
   const here = (body: Body) => (way || isThere(body.states, state)) && !gone?.has(body.of)
-  const sections = assembly.sections.filter((s) => !way?.absent.has(`sections/${s.id}`))
-  const bores = assembly.bores.filter((b) => sections.some((s) => s.id === b.section))
+  const { bores, sections } = way ?? assembly
   const wall = narrowest(bores, at, state)
   const outer = outsideAt(sections, at)
   const parts = assembly.parts.filter((p) => !gone?.has(p.id))
   const contents = parts.map((p) => ({
-    ...partAt(p.id, p.name, p.kind, p.bodies, at(p.id)),
+    ...partAt(p.id, p.name, p.kind, p.bodies, at),
     inWall: p.section !== undefined,
   }))
   const inTheWay = assembly.intrusions.map((i) => i.body).filter(here)
   const sleds = assembly.sleds
     .filter((sled) => !gone?.has(`sleds/${sled.id}`))
     .map((sled) => {
-      const bodies = bodiesOf(assembly, sled)
-      const height = at(`sleds/${sled.id}`)
-      return { sled, bodies, height, regions: sledRegionsAt(bodies, height) }
+      const id = `sleds/${sled.id}`
+      const [bodies, height] = [bodiesOf(assembly, sled), at(id)]
+      return {
+        sled,
+        regions: sledRegionsAt(bodies, height),
+        cut: { id, name: sled.name, ...sledCross(bodies, height) },
+      }
     })
   const carried = Math.max(0, ...sleds.flatMap(({ regions }) => regions.map((r) => reachFromAxis(r))))
   const passers = way ? [] : passing(assembly, z, carried)
   const things: Obstacle[] = [
-    ...sleds.flatMap(({ sled, regions }) =>
+    ...sleds.flatMap(({ sled, regions, cut: { id, name } }) =>
       regions.map(
         (region): Obstacle => ({
-          of: `sleds/${sled.id}`,
-          name: sled.name,
+          of: id,
+          name,
           region,
           role: 'inside',
           meant: onSled(parts, sled.id),
@@ -91,11 +97,11 @@ export function crossSectionView(
     ),
     // What sits in the wall is part of it for all that moves, and passes the metal by its own hole.
     ...parts.flatMap((p) =>
-      regionsOf(p.bodies, at(p.id)).map((r) =>
+      regionsOf(p.bodies, at).map((r) =>
         obstacle(p, r.body.name, r.region, p.section === undefined ? 'inside' : 'wall'),
       ),
     ),
-    ...[...inTheWay.flatMap((b) => regionsOf([b], at(b.of))), ...(wall && wall.r > 0 ? [wall] : [])].map(wallOf),
+    ...[...regionsOf(inTheWay, at), ...(wall && wall.r > 0 ? [wall] : [])].map(wallOf),
     ...passers,
     ...assembly.insertions
       .filter((way) => passers.some((p) => p.way === way.id))
@@ -109,14 +115,10 @@ export function crossSectionView(
     free: wall && wall.r > 0 ? outlinesOf(wall.region) : [],
     metal: wall !== undefined,
     bore: wall?.body.name,
-    sleds: sleds.map(({ sled, bodies, height }) => ({
-      id: `sleds/${sled.id}`,
-      name: sled.name,
-      ...sledCross(bodies, height),
-    })),
+    sleds: sleds.map(({ cut }) => cut),
     contents: contents.filter((c) => c.outlines.length > 0),
     intrusions: inTheWay
-      .map((body) => partAt(body.of, body.name, 'intrusion', [body], at(body.of)))
+      .map((body) => partAt(body.of, body.name, 'intrusion', [body], at))
       .filter((c) => c.outlines.length > 0),
     passing: passers.flatMap(({ region }) => outlinesOf(region)),
     gaps: crossGaps(things, {
@@ -126,19 +128,25 @@ export function crossSectionView(
   }
 }
 
-function regionsOf(bodies: readonly Body[], z: number): { body: Body; region: Region }[] {
+function regionsOf(bodies: readonly Body[], at: HeightOf): { body: Body; region: Region }[] {
   return bodies.flatMap((body) => {
-    const region = bodyAt(body, z)
+    const region = bodyAt(body, at(body.of))
     return region ? [{ body, region }] : []
   })
 }
 
-const partAt = (id: string, name: string, kind: CrossPart['kind'], bodies: readonly Body[], z: number): CrossPart => ({
+const partAt = (
+  id: string,
+  name: string,
+  kind: CrossPart['kind'],
+  bodies: readonly Body[],
+  at: HeightOf,
+): CrossPart => ({
   id,
   name,
   kind,
   inWall: kind === 'intrusion',
-  outlines: regionsOf(bodies, z).flatMap(({ region }) => outlinesOf(region)),
+  outlines: regionsOf(bodies, at).flatMap(({ region }) => outlinesOf(region)),
 })
 
 function obstacle(part: Part, name: string, region: Region, role: Obstacle['role']): Obstacle {
@@ -156,9 +164,9 @@ interface Wall {
 }
 
 /** The metal of a bore at a height. Two steps meet at their common end; the narrower one decides there. */
-function narrowest(bores: readonly BoreBody[], at: CutOnTheWay['at'], state: string): Wall | undefined {
-  const walls = bores.flatMap(({ section, body }): Wall[] => {
-    const region = isThere(body.states, state) ? bodyAt(body, at(`sections/${section}`)) : undefined
+function narrowest(bores: readonly BoreBody[], at: HeightOf, state: string): Wall | undefined {
+  const walls = bores.flatMap(({ body }): Wall[] => {
+    const region = isThere(body.states, state) ? bodyAt(body, at(body.of)) : undefined
     return region ? [{ body, region, r: radiusOf(body) }] : []
   })
   return walls.toSorted((a, b) => a.r - b.r)[0]
@@ -175,14 +183,15 @@ const wallOf = ({ body, region }: { body: Body; region: Region }): Obstacle => (
 /** What a move meets at a height: only the sections that are there by then, and what was fitted before. */
 function metOn(assembly: Assembly, way: Insertion, z: number): Obstacle[] {
   const { bores, intrusions } = during(worldOf(assembly), way)
-  const metal = narrowest(bores, () => z, way.during ?? 'assembly')
-  return [...regionsOf(intrusions, z), ...(metal && metal.r > 0 ? [metal] : [])].map((w) => ({
+  const at = () => z
+  const metal = narrowest(bores, at, way.during ?? 'assembly')
+  return [...regionsOf(intrusions, at), ...(metal && metal.r > 0 ? [metal] : [])].map((w) => ({
     ...wallOf(w),
     way: way.id,
   }))
 }
 
-function outsideAt(sections: Assembly['sections'], at: CutOnTheWay['at']): number | undefined {
+function outsideAt(sections: Assembly['sections'], at: HeightOf): number | undefined {
   const radii = sections
     .flatMap((s) => s.outside.map((o) => ({ ...o, z: at(`sections/${s.id}`) })))
     .filter(({ z0, z1, z }) => z0.nominal <= z && z <= z1.nominal)

@@ -29,11 +29,18 @@ export interface CutAsked {
  * What is pushed in and all it carries are cut where they pass the height, the rest where it stands, and what is not
  * there yet is left out. Walls are those that the way in is judged by.
  */
-export function pushedCut({ insertions }: Assembly, z: number, way: InsertionWay, depth: number): CutAsked {
+export function pushedCut(assembly: Assembly, z: number, way: InsertionWay, depth: number): CutAsked {
   const by = shiftAt(way, depth)
+  const absent = new Set(way.absent)
   return {
-    state: insertions.find((i) => i.id === way.insertion)?.during ?? 'assembly',
-    way: { absent: new Set(way.absent), at: (id) => (way.carries.includes(id) ? z - by : z) },
+    state: assembly.insertions.find((i) => i.id === way.insertion)?.during ?? 'assembly',
+    way: {
+      absent,
+      sections: assembly.sections.filter((s) => !absent.has(`sections/${s.id}`)),
+      bores: assembly.bores.filter((b) => !absent.has(`sections/${b.section}`)),
+      // A step of a bore moves with its section.
+      at: (of) => (way.carries.some((c) => of === c || of.startsWith(`${c}/`)) ? z - by : z),
+    },
     pushed: { way: way.id, depth, name: way.name, begins: shiftAt(way, way.from) },
   }
 }

@@ -5,6 +5,8 @@ import { threadProfile } from '../../papers/thread-profile.ts'
 import { round } from '../drawing/frame.ts'
 import { fixed } from '../sheet/numbers.ts'
 import { gapScale } from './gap-scale.ts'
+import { boxOf } from './label-room.ts'
+import { seamNames } from './seam-names.ts'
 import type { StripLayout } from './strip-frame.ts'
 
 export interface GapStripProps {
@@ -25,6 +27,8 @@ export const GapStrip = memo(function GapStrip({ view, layout }: GapStripProps) 
   const scale = gapScale(view)
   const y = (v: number): number => round(gap.y + (gap.height * (scale.high - v)) / (scale.high - scale.low))
   const [x0, x1] = [left, width - 16]
+  const sheet = { x0, x1, y0: gap.y, y1: gap.y + gap.height }
+  const needed = `needed ${fixed(view.limit)}`
   return (
     <g className="strip-gap">
       <clipPath id={clip}>
@@ -71,20 +75,17 @@ export const GapStrip = memo(function GapStrip({ view, layout }: GapStripProps) 
           )
         })}
       </g>
-      {view.seams.map((s) => (
-        <text
-          key={`${s.z0}`}
-          className="gap-seam-name"
-          x={round(Math.max(x0 + seamName, Math.min(x1 - seamName, (frame.x(s.z0) + frame.x(s.z1)) / 2)))}
-          y={round(gap.y + 10)}
-        >
-          {seamShort(s)}
-        </text>
-      ))}
+      {seamNames(view.seams, frame.x, sheet, [boxOf(needed, x1 - 2, y(view.limit) - 4, 'end')]).map(
+        ({ seam, text, ...at }) => (
+          <text key={`${seam.z0}`} className="gap-seam-name" x={round(at.x)} y={round(at.y)}>
+            {text}
+          </text>
+        ),
+      )}
       <g className="gap-needed">
         <line x1={x0} x2={x1} y1={y(view.limit)} y2={y(view.limit)} />
         <text x={x1 - 2} y={y(view.limit) - 4} textAnchor="end">
-          needed {fixed(view.limit)}
+          {needed}
         </text>
       </g>
     </g>
@@ -156,13 +157,6 @@ function base({ cells }: GapRun, x: (z: number) => number, y: number): string {
   const [first, last] = [cells[0], cells.at(-1)]
   return first && last ? `L${round(x(last.z1))} ${y}H${round(x(first.z0))}Z` : ''
 }
-
-/** Half of the room that the words at a joint take, px. */
-const seamName = 62
-
-/** Why the gap rises at a joint, in two or three words. */
-export const seamShort = ({ engaged }: OpenSeam): string =>
-  engaged === undefined ? 'engagement not said' : 'open at the joint'
 
 /** Why the gap rises at a joint. */
 export function seamTold({ name, sections, engaged, z0, z1 }: OpenSeam): string {

@@ -1,3 +1,4 @@
+import './push-layer.css'
 import { round } from '../drawing/frame.ts'
 import { fixed } from '../sheet/numbers.ts'
 import type { StripLayout } from './strip-frame.ts'
@@ -21,7 +22,8 @@ export function PushLayer({ layout, pushed }: { readonly layout: StripLayout; re
       {!beyond && (
         <>
           <path className="push-depth-line" d={`M${x} ${section.y}V${unrolled.y + unrolled.height}`} />
-          <text x={x + (x > width / 2 ? -6 : 6)} y={section.y + 11} textAnchor={x > width / 2 ? 'end' : 'start'}>
+          {/* In the veil: the section has its own numbers. */}
+          <text x={x + (x > width / 2 ? -6 : 6)} y={gap.y + 10} textAnchor={x > width / 2 ? 'end' : 'start'}>
             depth {fixed(pushed.depth, 1)}
           </text>
         </>

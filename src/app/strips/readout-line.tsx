@@ -4,8 +4,8 @@ import type { JobStrips } from '../../worker/job-bench.ts'
 import { fixed } from '../sheet/numbers.ts'
 import type { Cursor } from '../work/view-store.ts'
 import { clock } from './cursor-layer.tsx'
-import { seamShort } from './gap-strip.tsx'
 import type { HoverStore } from './hover-store.ts'
+import { seamShort } from './seam-names.ts'
 
 export interface ReadoutLineProps {
   readonly strips: JobStrips | undefined
@@ -20,6 +20,8 @@ export function ReadoutLine({ strips, cursor, hover, pushed }: ReadoutLineProps)
   const at = useStore(hover, (h) => h.at) ?? cursor
   const here = strips && pushed === undefined ? readoutAt(strips.gap, strips.unrolled, at.z, at.theta) : undefined
   const { radii, cell, wide, seam } = here ?? {}
+  // What was named before it is not named again.
+  const named = cell?.between[0] === radii?.filledBy && cell?.between[1] === radii?.freeBy
   const r = radii && Number.isFinite(radii.free) ? radii.free : undefined
   return (
     <p className="readout number">
@@ -40,7 +42,9 @@ export function ReadoutLine({ strips, cursor, hover, pushed }: ReadoutLineProps)
       )}
       {cell && wide === undefined && (
         <span>
-          gap here {fixed(cell.nominal)}, at worst {fixed(cell.worst)}: {cell.between.join(' to ')}
+          gap here {fixed(cell.nominal)}, at worst {fixed(cell.worst)}
+          {strips && `, needed ${fixed(strips.gap.limit)}`}
+          {!named && `: ${cell.between.join(' to ')}`}
         </span>
       )}
       {cell && wide !== undefined && <span>nothing nearer than {fixed(wide, 0)} mm</span>}

@@ -45,7 +45,8 @@ export function RulerStrip({ layout, whole, onRange }: RulerStripProps) {
     >
       <Ruler frame={frame} z0={Math.ceil(shown.z0)} z1={Math.floor(shown.z1)} y={ruler.height - 4} />
       <text className="axis-name" x={8} y={ruler.height - 8}>
-        z mm
+        {/* The first number of a small sheet begins where the longer word ends. */}
+        {left < 60 ? 'mm' : 'z mm'}
       </text>
       <rect
         className="ruler-catch"

@@ -19,6 +19,8 @@ export interface SectionStripProps {
 export const SectionStrip = memo(function SectionStrip({ view, layout, dimensions, lit }: SectionStripProps) {
   const clip = useId()
   const { frame, section, left, width } = layout
+  // A name stands in what is in view of its part: at the part's middle it might be cut off.
+  const seen = { ...frame, x: (z: number) => Math.max(left, Math.min(width - 16, frame.x(z))) }
   const [inside, inWall] = [view.contents.filter((p) => !p.inWall), view.contents.filter((p) => p.inWall)]
   return (
     <g className="strip-section">
@@ -42,7 +44,7 @@ export const SectionStrip = memo(function SectionStrip({ view, layout, dimension
             .flatMap(outlines(layout))
             .join('')}
         />
-        <PartNames parts={[...view.contents, ...view.intrusions]} frame={frame} />
+        <PartNames parts={[...view.contents, ...view.intrusions]} frame={seen} />
         {dimensions && <ChainDimensions view={view} layout={layout} />}
       </g>
     </g>

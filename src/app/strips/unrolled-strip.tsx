@@ -3,6 +3,7 @@ import type { UnrolledRing, UnrolledView } from '../../papers/unrolled.ts'
 import type { UnrolledMark } from '../../papers/unrolled-marks.ts'
 import { round } from '../drawing/frame.ts'
 import { fixed } from '../sheet/numbers.ts'
+import { type MarkName, markNames } from './mark-names.ts'
 import type { Range, StripLayout } from './strip-frame.ts'
 
 export interface UnrolledStripProps {
@@ -24,6 +25,7 @@ export const UnrolledStrip = memo(function UnrolledStrip({ view, layout, whole, 
   const x1 = Math.min(width - 16, frame.x(Math.min(view.z1, whole.z1)))
   const path = (rings: readonly UnrolledRing[]): string =>
     rings.map((r) => `${r.map(([z, t], i) => `${i === 0 ? 'M' : 'L'}${x(z)} ${y(t)}`).join('')}Z`).join('')
+  const names = markNames(view.marks, layout, { x0, x1, y0: unrolled.y, y1: unrolled.y + unrolled.height })
   return (
     <g className="strip-unrolled">
       <clipPath id={clip}>
@@ -44,7 +46,7 @@ export const UnrolledStrip = memo(function UnrolledStrip({ view, layout, whole, 
           </line>
         ))}
         {view.marks.map((m) => (
-          <MarkOnWall key={m.id} mark={m} layout={layout} lit={lit.includes(m.id)} />
+          <MarkOnWall key={m.id} mark={m} name={names.get(m.id)} layout={layout} lit={lit.includes(m.id)} />
         ))}
       </g>
       <rect className="unrolled-edge" x={x0} y={unrolled.y} width={Math.max(0, x1 - x0)} height={unrolled.height} />
@@ -67,10 +69,12 @@ export const UnrolledStrip = memo(function UnrolledStrip({ view, layout, whole, 
 /** Drawn again where it reaches over 0°. */
 function MarkOnWall({
   mark,
+  name,
   layout,
   lit,
 }: {
   readonly mark: UnrolledMark
+  readonly name: MarkName | undefined
   readonly layout: StripLayout
   readonly lit: boolean
 }) {
@@ -93,39 +97,12 @@ function MarkOnWall({
           <rect key={t} x={round(cx - rx)} y={round(cy - ry)} width={2 * rx} height={2 * ry} />
         )
       })}
-      <MarkName mark={mark} layout={layout} at={whole ? 348 : theta} />
+      {name && (
+        <text x={round(name.x)} y={round(name.y)} textAnchor={name.anchor}>
+          {mark.name}
+        </text>
+      )}
     </g>
-  )
-}
-
-/** A sleeve has its name inside; small things beside them, on the side where there is room. */
-function MarkName({
-  mark,
-  layout,
-  at,
-}: {
-  readonly mark: UnrolledMark
-  readonly layout: StripLayout
-  readonly at: number
-}) {
-  const { frame, unrolled, width } = layout
-  const room = mark.name.length * 6.2
-  const half = mark.halfZ * frame.scale
-  const x = frame.x(mark.z)
-  const inside = mark.kind === 'sleeve' && 2 * half > room + 8
-  const leftwards = !inside && x + half + room > width - 20
-  const y = Math.min(
-    unrolled.y + unrolled.height - 4,
-    Math.max(unrolled.y + 11, unrolled.y + (at / 360) * unrolled.height + 4),
-  )
-  return (
-    <text
-      x={round(inside ? x - half + 5 : leftwards ? x - half - 4 : x + half + 4)}
-      y={round(y)}
-      textAnchor={leftwards ? 'end' : 'start'}
-    >
-      {mark.name}
-    </text>
   )
 }
 

@@ -98,7 +98,7 @@ function MoveFields({ path }: { readonly path: string }) {
       <PickField
         path={`${path}/lateral`}
         label="Sideways"
-        none="may shift to the wall (usual)"
+        none="may shift (usual)"
         options={choicesOf('insertions/lateral')}
       />
       <PickField
