@@ -37,7 +37,13 @@ function withoutSections(project: Project, waiting: Problem[]): Project {
 }
 
 const waits = (path: string, name: string): Problem =>
-  problem('missing', path, `${name}, begun`, 'its sizes', `Type what is still empty of ${name}: then it counts.`)
+  problem(
+    'missing',
+    path,
+    `${name}, sizes still empty`,
+    'its sizes',
+    `Type what is still empty of ${name}: then it counts.`,
+  )
 
 /** The path of the first empty text in a record. */
 function emptyIn(value: unknown, path: string): string | undefined {

@@ -98,3 +98,25 @@ test('the job is compared with itself as it was opened', async ({ page }) => {
   await page.keyboard.press('Escape')
   await expect(dialog).toHaveCount(0)
 })
+
+test('what is begun and still empty is the reason at the verdict, and named once in Print with the way to each field', async ({
+  page,
+}) => {
+  await openDemo(page, 'pier-lantern', 'clear')
+  await expect(standing(page)).toContainText('tightest leaves +0.00 mm')
+  await page.getByRole('button', { name: 'Add what sticks in' }).click()
+  await expect(standing(page)).toHaveText('unsure1 thing is still empty', { ignoreCase: true })
+  const row = page.locator('.finding-not-checked')
+  await expect(row).toContainText('Not there yet: pin, sizes still empty')
+  await step(page, 'Print').click()
+  const wanted = page.getByRole('region', { name: 'Still wanted before it is built' })
+  await expect(wanted.getByRole('listitem')).toHaveText([
+    /^Place along z of the pin Go to field/,
+    /^Diameter of the pin Go to field/,
+  ])
+  await page.getByRole('button', { name: 'Save STL' }).click()
+  await expect(page.locator('.save-files')).toContainText('No file yet: what is still wanted is named above')
+  await expect(page.getByRole('button', { name: /UNPROVEN/ })).toHaveCount(0)
+  await wanted.getByRole('button', { name: /diameter/ }).click()
+  await expect(page.locator('[id="features/pin/shape/diameter"]')).toBeFocused()
+})

@@ -57,5 +57,5 @@ export function useFound(desk: Desk<WorkCalls>, route: Route): Opened | undefine
 /** The address names the job from now on, without a step in the browser's history that leads back to making it. */
 function placed(id: string): void {
   void askToLast()
-  history.replaceState(null, '', `#job/${id}`)
+  history.replaceState(history.state, '', `#job/${id}`)
 }

@@ -1,3 +1,4 @@
+import type { JobReport } from '../../worker/job-bench.ts'
 import { nothingChecked } from '../findings/nothing-checked.ts'
 import { signed } from '../sheet/numbers.ts'
 import { statusWords, VerdictMark } from '../verdict/verdict-mark.tsx'
@@ -41,16 +42,25 @@ function StandingWords() {
     return <b>{stand === 'working' ? 'Checking …' : 'No verdict'}</b>
   if (nothingChecked(report)) return <b>Nothing to check yet</b>
   const tightest = report.findings.find((f) => f.status !== 'advice')
+  const unknown =
+    report.verdict === 'unsure' && (!tightest || tightest.status === 'clear') ? whatIsMissing(report.notChecked) : ''
   return (
     <>
       <VerdictMark status={report.verdict} />
       <b>{statusWords[report.verdict]}</b>
-      {tightest && (
+      {unknown && <span>{unknown}</span>}
+      {tightest && !unknown && (
         <span className="number">
-          <span className="standing-word">tightest </span>
-          {signed(tightest.margin.worst, tightest.unit)} {tightest.unit}
+          tightest leaves {signed(tightest.margin.worst, tightest.unit)} {tightest.unit}
         </span>
       )}
     </>
   )
+}
+
+/** Why nothing that was found is in doubt and yet the whole is: what is not there to be checked. */
+function whatIsMissing(notChecked: JobReport['notChecked']): string {
+  const empty = notChecked.filter((n) => n.id.startsWith('waiting:')).length
+  if (empty > 0) return empty === 1 ? '1 thing is still empty' : `${empty} things are still empty`
+  return notChecked.length > 0 ? `${notChecked.length} not checked` : ''
 }

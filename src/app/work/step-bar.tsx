@@ -1,3 +1,4 @@
+import { enterStep } from './enter-step.ts'
 import { stepWords } from './step-words.ts'
 import { steps } from './view-store.ts'
 import { useView, useWork } from './work-context.ts'
@@ -9,12 +10,7 @@ export function StepBar() {
   return (
     <nav className="step-bar" aria-label="Steps of the job">
       {steps.map((s) => (
-        <button
-          key={s}
-          type="button"
-          aria-current={s === step ? 'step' : undefined}
-          onClick={() => view.setState({ step: s })}
-        >
+        <button key={s} type="button" aria-current={s === step ? 'step' : undefined} onClick={() => enterStep(view, s)}>
           {stepWords[s]}
         </button>
       ))}

@@ -1,5 +1,5 @@
 import { lazy, Suspense } from 'react'
-import { flushSync } from 'react-dom'
+import { enterStep } from './enter-step.ts'
 import { stepWords } from './step-words.ts'
 import { type StepName, steps } from './view-store.ts'
 import { useWork } from './work-context.ts'
@@ -17,11 +17,6 @@ export function StepPanel({ step }: { readonly step: StepName }) {
   const { view } = useWork()
   const Panel = panels[step]
   const next = steps[steps.indexOf(step) + 1]
-  const goOn = (to: StepName) => {
-    flushSync(() => view.setState({ step: to }))
-    // The step begins at its title, for the eye and for who tabs on.
-    document.getElementById('step-title')?.focus()
-  }
   return (
     <section className="work-step" aria-labelledby="step-title">
       <h2 id="step-title" tabIndex={-1}>
@@ -33,7 +28,12 @@ export function StepPanel({ step }: { readonly step: StepName }) {
         </div>
         {next && (
           <p className="step-on">
-            <button type="button" className="button" onClick={() => goOn(next)}>
+            <button
+              type="button"
+              className="button"
+              // For who tabs on, too, the step begins at its title.
+              onClick={() => enterStep(view, next)?.focus({ preventScroll: true })}
+            >
               Go on to {stepWords[next]}
             </button>
           </p>

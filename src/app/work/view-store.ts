@@ -33,7 +33,7 @@ export interface View {
 
 export type ViewStore = ReturnType<typeof createViewStore>
 
-export function createViewStore(step: StepName = 'measure') {
+export function createViewStore(step: StepName) {
   return createStore<View>()(() => ({
     step,
     theta: 0,

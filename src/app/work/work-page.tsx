@@ -10,6 +10,7 @@ import { CrossPanel } from '../strips/cross-panel.tsx'
 import { useTheme } from '../theme/theme.ts'
 import { FindingsPanel } from './findings-panel.tsx'
 import type { JobStore } from './job-store.ts'
+import { keptStep, useKeptStep } from './kept-step.ts'
 import { SolidCorner } from './solid-corner.tsx'
 import { StandingDock } from './standing.tsx'
 import { StepPanel } from './step-panel.tsx'
@@ -27,7 +28,8 @@ export interface WorkPageProps {
 
 /** A whole job on the table: its strips across the page, and below them what one does, what came of it, and the solid. */
 export default function WorkPage({ desk, job }: WorkPageProps) {
-  const [view] = useState(() => createViewStore())
+  const [view] = useState(() => createViewStore(keptStep()))
+  useKeptStep(view)
   const { theme, choose } = useTheme()
   const judged = useJudged(desk, job, view)
   const work = useMemo(() => ({ job, view, desk, judged, theme }), [job, view, desk, judged, theme])

@@ -6,6 +6,8 @@ import type { Project } from '../../../project/schema/project.ts'
 import type { Far } from '../../../worker/desk.ts'
 import type { WorkCalls } from '../../../worker/work-calls.ts'
 import { useAsked } from '../../dimensions/use-asked.ts'
+import { ProblemList } from '../../findings/problem-list.tsx'
+import { useFindingActions } from '../../findings/use-finding-actions.ts'
 import { useProject } from '../../work/work-context.ts'
 import { BodyFacts } from './body-facts.tsx'
 import { PrinterChoice } from './printer-choice.tsx'
@@ -22,7 +24,8 @@ export default function PrintStep() {
   const choices = useChoices()
   const settings = useAsked('settings', askSettings)
   const [layout, setLayout] = useState<FileLayout>('printed')
-  const { report, trouble, busy } = useSledReport(layout)
+  const { actions } = useFindingActions()
+  const { report, problems, trouble, busy } = useSledReport(layout)
   const printers = project.printer.length === 0 ? [undefined] : project.printer
   const families = printers.map(
     (p) => choices?.processes.find((c) => c.id === (p?.process ?? 'process-filament'))?.family,
@@ -47,6 +50,11 @@ export default function PrintStep() {
       <div aria-live="polite" aria-busy={busy}>
         {busy && !report && <p className="small soft">Building …</p>}
         {trouble && <p className="small">{trouble}</p>}
+        {problems.every((p) => p.code === 'missing') ? (
+          <ProblemList title="Still wanted before it is built" tone="wanted" problems={problems} actions={actions} />
+        ) : (
+          <ProblemList title="In the way of building it" tone="fault" problems={problems} actions={actions} />
+        )}
       </div>
       {report && <BodyFacts report={report} />}
       <h3>Files</h3>

@@ -44,6 +44,9 @@ export function SaveFiles({ layout }: { readonly layout: FileLayout }) {
     if (reply.kind === 'overtaken') return
     if (reply.kind !== 'done')
       return tell(reply.kind === 'stuck' ? 'Building took too long and was stopped. Try again.' : reply.message)
+    // What is still empty is named above, with the way to its fields; to force it would not fill it in.
+    if (!reply.value.ok && reply.value.problems.every((p) => p.code === 'missing'))
+      return tell('No file yet: what is still wanted is named above, under "What is printed".')
     if (!reply.value.ok)
       return tell('No file.', { reasons: reply.value.problems.map((p) => problemWords(project, p)), refused: what })
     const made = reply.value.value

@@ -1,16 +1,20 @@
 import { useEffect, useState } from 'react'
 import type { FileLayout } from '../../../job/lay-out.ts'
 import type { SledReport } from '../../../job/sled-report.ts'
-import { problemWords } from '../../../papers/problem-words.ts'
+import type { Problem } from '../../../problem/problem.ts'
 import type { Project } from '../../../project/schema/project.ts'
 import { useProject, useWork } from '../../work/work-context.ts'
 
 /** The kernel is fetched at the first call, ms. */
 const patience = 60_000
 
+const none: readonly Problem[] = []
+
 export interface ToldBodies {
   readonly report: SledReport | undefined
-  /** Why there is none, in words. */
+  /** What in the job is in its way. */
+  readonly problems: readonly Problem[]
+  /** Why there is none besides, in words. */
   readonly trouble: string | undefined
   readonly busy: boolean
 }
@@ -32,15 +36,16 @@ export function useSledReport(layout: FileLayout): ToldBodies {
       .ask('sled-report', patience, (calls) => calls.report(project, layout))
       .then((reply) => {
         if (!wanted || reply.kind === 'overtaken') return
-        const trouble = (text: string) => setTold({ report: undefined, trouble: text, of: project, layout })
-        if (reply.kind === 'stuck') return trouble('Building took too long and was stopped.')
-        if (reply.kind === 'broken') return trouble(reply.message)
-        if (!reply.value.ok) return trouble(reply.value.problems.map((p) => problemWords(project, p)).join(' '))
-        setTold({ report: reply.value.value, trouble: undefined, of: project, layout })
+        const tell = (more: Partial<Told>) =>
+          setTold({ report: undefined, problems: [], trouble: undefined, of: project, layout, ...more })
+        if (reply.kind === 'stuck') return tell({ trouble: 'Building took too long and was stopped.' })
+        if (reply.kind === 'broken') return tell({ trouble: reply.message })
+        tell(reply.value.ok ? { report: reply.value.value } : { problems: reply.value.problems })
       })
     return () => {
       wanted = false
     }
   }, [desk, project, layout])
-  return { report: told?.report, trouble: told?.trouble, busy: told?.of !== project || told.layout !== layout }
+  const { report, problems = none, trouble } = told ?? {}
+  return { report, problems, trouble, busy: told?.of !== project || told.layout !== layout }
 }
