@@ -96,6 +96,9 @@ test('what sticks in goes onto the open section; an empty hilt has no verdict; t
   await line(page, 'body').click()
   await page.getByRole('button', { name: 'Add what sticks in' }).click()
   await expect(field(page, 'features/pin/on')).toHaveValue('sections/body')
+  await expect(
+    page.getByRole('img', { name: /^Where to measure: the diameter across it; how far it sticks in/ }),
+  ).toBeVisible()
   // With none open, it is asked where it is.
   await line(page, 'body').click()
   await page.getByRole('button', { name: 'Add a screw' }).click()
@@ -272,4 +275,56 @@ test('on a phone, also with large text, nothing is cut off and every target can 
       .map(({ name, box }) => `${name}: ${box.width} × ${box.height}`),
   )
   expect(small).toEqual([])
+})
+
+test('a step is entered at its top, whatever was scrolled to before, and is the one that is open after a reload', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 1280, height: 800 })
+  await openDemo(page)
+  const title = (name: string) => page.getByRole('heading', { name, exact: true, level: 2 })
+  await line(page, 'body').click()
+  await page.getByRole('button', { name: 'Go on to Fill' }).scrollIntoViewIfNeeded()
+  await step(page, 'Sled').click()
+  await expect(title('Sled')).toBeInViewport({ ratio: 1 })
+  await page.getByRole('button', { name: 'Go on to Print' }).scrollIntoViewIfNeeded()
+  await page.getByRole('button', { name: 'Go on to Print' }).click()
+  await expect(title('Print')).toBeInViewport({ ratio: 1 })
+  await expect(title('Print')).toBeFocused()
+  await page.reload()
+  await expect(step(page, 'Print')).toHaveAttribute('aria-current', 'step')
+  // A change makes the demo a job of its own, at another address.
+  await step(page, 'Fill').click()
+  await field(page, 'parts/board/at/z').fill('134.5')
+  await expect(page).toHaveURL(/#job\//)
+  await page.reload()
+  await expect(step(page, 'Fill')).toHaveAttribute('aria-current', 'step')
+})
+
+test('a joint takes its thread from the bore, and asks where it is told another', async ({ page }) => {
+  await openDemo(page)
+  await page.locator('.joint-line').click()
+  const note = page.locator('[id="joints/pommel-body/thread-note"]')
+  const thread = field(page, 'joints/pommel-body/thread')
+  await expect(note).toHaveText('M32 × 1, the same as the mouth thread, body')
+  await thread.fill('M33x1')
+  await thread.blur()
+  await expect(note).toHaveText('The mouth thread, body says M32x1.')
+  await thread.fill('')
+  await expect(note).toHaveText('M32x1, as the mouth thread, body says')
+  await expect(page.locator('.joint-line')).toContainText('threaded M32x1')
+})
+
+test('the only hilt follows the name of the job until it has one of its own', async ({ page }) => {
+  await openDemo(page)
+  const job = page.getByRole('textbox', { name: 'Name of the job' })
+  const hilt = page.getByRole('textbox', { name: 'Name of the hilt' })
+  const note = page.locator('[id="hilts/hilt/name-note"]')
+  await job.fill('Harbour')
+  await expect(hilt).toHaveValue('Harbour')
+  await expect(note).toHaveText('named as the job, and follows it')
+  await hilt.fill('Rear light')
+  await job.fill('Quay')
+  await expect(hilt).toHaveValue('Rear light')
+  await expect(note).toHaveText('the job itself is called Quay')
 })

@@ -1,4 +1,5 @@
 import { freshName, freshStamp, type KeptJob, nameOf, nextCard, withName } from './kept-job.ts'
+import { renamed } from './renamed.ts'
 import { allCards, put, remove, take } from './shelf.ts'
 import { tell } from './tidings.ts'
 
@@ -9,7 +10,7 @@ export async function rename(id: string, name: string): Promise<boolean> {
   const kept = await take(id)
   if (!kept) return false
   const { history } = kept.contents
-  const project = withName(kept.contents.project, name)
+  const project = renamed(kept.contents.project, name)
   return written({ card: nextCard(id, project, kept.card, freshStamp(), Date.now()), contents: { project, history } }, [
     kept.card.stamp,
   ])

@@ -20,8 +20,12 @@ export function percent(share: number): string {
 /** A title at the beginning of a line. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
-/** `7.96–8.04`; a stretch with a number below nothing in it takes a word, so that no dash is read as a sign. */
+/** `7.96–8.04`; a stretch with a number below nothing in it takes a word, so that no dash is read as a sign. One number is no stretch. */
 export const stretch = (low: string, high: string): string =>
-  /^[-−]/.test(low) || /^[-−]/.test(high) ? `${minus(low)} to ${minus(high)}` : `${low}–${high}`
+  low === high
+    ? minus(low)
+    : /^[-−]/.test(low) || /^[-−]/.test(high)
+      ? `${minus(low)} to ${minus(high)}`
+      : `${low}–${high}`
 
 const minus = (n: string): string => n.replace(/^-/, '−')

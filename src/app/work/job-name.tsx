@@ -1,5 +1,6 @@
 import { useEffect } from 'react'
-import { nameless, withName } from '../keeping/kept-job.ts'
+import { nameless } from '../keeping/kept-job.ts'
+import { renamed } from '../keeping/renamed.ts'
 import { useProject, useWork } from './work-context.ts'
 
 /** The name of the job, to be written over at any time. */
@@ -25,7 +26,7 @@ export function JobName() {
         spellCheck={false}
         onChange={(event) => {
           const text = event.target.value
-          job.edit((p) => withName(p, text), 'name of the job')
+          job.edit((p) => renamed(p, text), 'name of the job')
         }}
         onKeyDown={(event) => event.key === 'Enter' && event.currentTarget.blur()}
         onBlur={() => job.settle()}

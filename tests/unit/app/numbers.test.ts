@@ -7,6 +7,10 @@ describe('a stretch of numbers', () => {
     expect(stretch('-3.1', '-2.9')).toBe('−3.1 to −2.9')
     expect(stretch('-0.1', '0.1')).toBe('−0.1 to 0.1')
   })
+
+  it('is one number where its ends are one', () => {
+    expect([stretch('14', '14'), stretch('-3', '-3')]).toEqual(['14', '−3'])
+  })
 })
 
 describe('what is left over', () => {

@@ -1,5 +1,5 @@
 import { plausibleSize } from '../../../entry/plausible.ts'
-import { type ShapeForm, shapeForm, shapeForms, withShape } from '../../../job/part-forms.ts'
+import { type ShapeForm, shapeForm, shapeForms, shortSize, withShape } from '../../../job/part-forms.ts'
 import type { BodyInput } from '../../../project/schema/part.ts'
 import { ChoiceField } from '../../fields/choice-field.tsx'
 import { SizeField } from '../../readings/size-field.tsx'
@@ -41,6 +41,12 @@ export function BodyFields({ hand, body }: { readonly hand: PartInHand; readonly
           )
         })}
       </div>
+      {body.shape === 'outline' && (
+        <p className="small">
+          Over all <b className="number">{shortSize(body)} mm</b>, width × height × length. Choose "block" above to
+          measure these three alone.
+        </p>
+      )}
       {body.shape === 'outline' && <BoardFields hand={hand} body={body} />}
     </>
   )

@@ -15,7 +15,11 @@ export const kindWords: Readonly<Record<PartKind, string>> = {
   other: 'Other',
 }
 
-export const shapeWords: Readonly<Record<ShapeForm, string>> = choices['parts/shape']
+export const shapeWords: Readonly<Record<ShapeForm, string>> = {
+  ...choices['parts/shape'],
+  box: 'block: width × height × length',
+  outline: 'board outline, and what stands on it',
+}
 
 export const acrossWords: Readonly<Record<AcrossForm, string>> = {
   axis: 'on the axis',

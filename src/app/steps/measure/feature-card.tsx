@@ -10,6 +10,7 @@ import { SizeField } from '../../readings/size-field.tsx'
 import { useProject, useWork } from '../../work/work-context.ts'
 import { inShape, shapesFor } from './feature-forms.ts'
 import { FeatureShape } from './feature-shape.tsx'
+import { IntrusionSketch } from './intrusion-sketch.tsx'
 import { OnField } from './on-field.tsx'
 import { PlaceField } from './place-field.tsx'
 import { RecordCard } from './record-card.tsx'
@@ -36,7 +37,8 @@ export function FeatureCard({ feature }: { readonly feature: FeatureInput }) {
         <span className="plain-line">
           <b>{name}</b>
           <span>
-            {feature.kind === 'intrusion' ? `${kind}, ${feature.shape.form}` : kind} on {on}
+            {kind}
+            {feature.kind === 'intrusion' && feature.shape.form !== name && `, ${feature.shape.form}`}, on the {on}
           </span>
         </span>
       }
@@ -63,8 +65,8 @@ export function FeatureCard({ feature }: { readonly feature: FeatureInput }) {
       <div className="fields-3">
         <PickField
           path={`${path}/at/face`}
-          label="measured to its"
-          none="middle"
+          label="What of it lies there"
+          none="its middle"
           options={choicesOf('features/face').filter((o) => o.value !== 'middle')}
         />
         <SizeField path={`${path}/at/theta`} label="Clock angle θ" kind="angle" optional placeholder="0" />
@@ -80,6 +82,7 @@ export function FeatureCard({ feature }: { readonly feature: FeatureInput }) {
           }
         />
       </div>
+      {feature.kind === 'intrusion' && <IntrusionSketch path={`${path}/shape`} form={feature.shape.form} />}
       <FeatureShape path={`${path}/shape`} form={feature.shape.form} />
       {feature.kind === 'intrusion' && (
         <div className="fields-3">

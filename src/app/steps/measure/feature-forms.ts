@@ -15,7 +15,7 @@ export interface FormField {
 }
 
 const reach: FormField = { name: 'reach', label: 'Sticks in by', optional: true, placeholder: 'from the bore wall' }
-const tip: FormField = { name: 'tip', label: 'or its end, from the axis', optional: true, placeholder: 'radius' }
+const tip: FormField = { name: 'tip', label: 'Or: its end, from the axis', optional: true, placeholder: 'instead' }
 const depth: FormField = { name: 'depth', label: 'Depth', optional: true, placeholder: 'through' }
 
 /** What each form is measured by. */

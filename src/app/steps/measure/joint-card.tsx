@@ -1,5 +1,6 @@
 import { cautions } from '../../../job/cautions.ts'
 import { choicesOf } from '../../../project/choice-words.ts'
+import { boreThreadOf } from '../../../project/joint-thread.ts'
 import { withRecord } from '../../../project/path.ts'
 import { placeWords } from '../../../project/place-words.ts'
 import type { JointInput } from '../../../project/schema/hilt.ts'
@@ -18,8 +19,11 @@ const kinds = choicesOf('joints/kind')
 /** How two sections hold together, and how far one reaches into the other. */
 export function JointCard({ joint }: { readonly joint: JointInput }) {
   const path = `joints/${joint.id}`
-  const sections = useProject((p) => p.sections)
-  const name = useProject((p) => placeWords(p, path))
+  const project = useProject((p) => p)
+  const { sections } = project
+  const name = placeWords(project, path)
+  const bore = joint.kind === 'threaded' ? boreThreadOf(project, joint) : undefined
+  const thread = joint.thread ?? bore?.thread
   const engaged = textOf(joint.engagement)
   const options = sections.map((s) => ({ value: s.id, label: s.name ?? s.id }))
   return (
@@ -30,7 +34,7 @@ export function JointCard({ joint }: { readonly joint: JointInput }) {
       line={
         <span className="joint-line">
           {joint.name ?? 'joint'}, {kinds.find((k) => k.value === joint.kind)?.label}
-          {joint.thread ? ` ${joint.thread}` : ''}
+          {thread ? ` ${thread}` : ''}
           {engaged === '' ? '' : `, engaged ${engaged}`}
         </span>
       }
@@ -41,7 +45,12 @@ export function JointCard({ joint }: { readonly joint: JointInput }) {
         <PickField path={`${path}/blade`} label="Blade-side section" options={options} />
         <SizeField path={`${path}/engagement`} label="Engaged by" optional placeholder="0" narrow />
         <SizeField path={`${path}/play`} label="Play sideways" optional measured={false} placeholder="none" narrow />
-        {joint.kind === 'threaded' && <ThreadField path={`${path}/thread`} />}
+        {joint.kind === 'threaded' && (
+          <ThreadField
+            path={`${path}/thread`}
+            said={bore && { thread: bore.thread, where: `the ${placeWords(project, bore.step)}` }}
+          />
+        )}
         <WordsField path={`${path}/name`} label="Name" placeholder={name} />
       </div>
       <TickField path={`${path}/opens`} label="It opens" also />

@@ -46,7 +46,7 @@ export function PlaceField({
     <div className="place-field">
       <ChoiceField
         id={`${path}/of`}
-        label={`${label}, from`}
+        label={`${label}: measured from`}
         value={from}
         onValue={choose}
         options={[
@@ -56,9 +56,9 @@ export function PlaceField({
           ...(relative && !known.includes(place.of) ? [{ value: place.of, label: place.of }] : []),
         ]}
       />
-      {relative && <PickField path={`${path}/end`} label="its" options={ends} />}
+      {relative && <PickField path={`${path}/end`} label="From which end" options={ends} />}
       {relative ? (
-        <SizeField path={`${path}/by`} label="by" measured={false} placeholder="mm or in" />
+        <SizeField path={`${path}/by`} label="How far along z" measured={false} placeholder="mm or in" />
       ) : (
         from === 'datum' && <SizeField path={path} label="z" measured={false} placeholder="mm or in" />
       )}

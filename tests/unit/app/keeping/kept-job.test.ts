@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { freshName, freshStamp, nameless, nameOf, nextCard, withName } from '../../../../src/app/keeping/kept-job.ts'
+import { renamed } from '../../../../src/app/keeping/renamed.ts'
 import { fileName, fileText } from '../../../../src/app/keeping/save-job.ts'
 import { sizeText } from '../../../../src/app/keeping/saved-words.ts'
 import { readProject } from '../../../../src/project/read.ts'
@@ -55,4 +56,22 @@ it('the text of a file is read back as the same job, with fields nobody knows', 
 
 it('sizes are said in words of three digits', () => {
   expect([980, 12_400, 1_250_000].map(sizeText)).toEqual(['980 B', '12 kB', '1.3 MB'])
+})
+
+describe('a job renamed by hand', () => {
+  const named = (job: string, ...hilts: string[]) => ({
+    ...withName(aJob(), job),
+    hilts: hilts.map((name, i) => ({ id: `h${i}`, name })),
+  })
+  const hiltsOf = (project: ReturnType<typeof aJob>) => project.hilts.map((h) => h.name)
+
+  it('takes its only hilt with it while both have one name', () => {
+    const next = renamed(named('Mole', 'Mole'), 'Pier')
+    expect([nameOf(next), ...hiltsOf(next)]).toEqual(['Pier', 'Pier'])
+  })
+
+  it('leaves a hilt that has a name of its own, and hilts of which there are several', () => {
+    expect(hiltsOf(renamed(named('Mole', 'Buoy'), 'Pier'))).toEqual(['Buoy'])
+    expect(hiltsOf(renamed(named('Mole', 'Mole', 'Mole'), 'Pier'))).toEqual(['Mole', 'Mole'])
+  })
 })
