@@ -36,6 +36,26 @@ describe('the cross-section while something is pushed in', () => {
     expect(crossSectionView(weir, 177).contents.map((c) => c.id)).toContain('parts/switch')
   })
 
+  it('cuts a tube that is drawn over a sled where the tube has got to, and the sled where it stands', () => {
+    const through = { of: 'sections/pommel', end: 'blade' } as const
+    const { assembly } = answerTo({
+      ...demo('weir-lantern'),
+      insertions: [
+        { id: 'in', moves: 'sleds/main', through },
+        { id: 'over', moves: 'sections/body', through },
+      ],
+    })
+    const tube = insertionWays(assembly).find((w) => w.moves === 'sections/body')
+    if (!tube) throw new Error('no way')
+    // 50 mm before its place: the mouth thread, in the end at z 36 to 46, is passed at 86 to 96.
+    const cut = pushedCut(assembly, 90, tube, tube.to - 50)
+    const view = crossSectionView(assembly, 90, cut.state, cut.way)
+    expect(view.bore).toBe('mouth thread')
+    expect(view.sleds).toEqual(crossSectionView(assembly, 90).sleds)
+    const bare = pushedCut(assembly, 60, tube, tube.to - 50)
+    expect(crossSectionView(assembly, 60, bare.state, bare.way).metal).toBe(false)
+  })
+
   it('says which way and how far, and how far outside it begins', () => {
     const { pushed } = at(40, 90)
     expect(pushed).toMatchObject({ way: way.id, depth: 90, name: 'sled into the body' })
