@@ -51,7 +51,7 @@ export function AlongFields({ hand }: { readonly hand: PartInHand }) {
           value={chosen}
           onValue={chooseFrom}
           options={[
-            ...(part.presses ? [{ value: pressing, label: 'what it presses on' }] : []),
+            ...(part.presses ? [{ value: pressing, label: 'what it presses' }] : []),
             { value: datum, label: 'datum, z = 0' },
             ...refs.map((ref) => ({ value: ref, label: placeWords(project, ref) })),
             ...(known ? [] : [{ value: from.of, label: placeWords(project, from.of) }]),

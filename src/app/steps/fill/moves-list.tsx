@@ -82,19 +82,21 @@ function MoveFields({ path }: { readonly path: string }) {
           label: name(ref),
         }))}
       />
-      <ChoiceField
-        id={`${path}/through`}
-        label="Through"
-        value={move.through ? `${move.through.of} ${move.through.end}` : ''}
-        onValue={(value) => {
-          const [of, end] = value.split(' ')
-          set(`${path}/through`, of ? { of, end } : undefined)
-          // Through the other mouth it can only head the other way.
-          set(`${path}/heading`, undefined)
-        }}
-        options={[{ value: '', label: 'the rear of the hilt (assumed)' }, ...mouths]}
-        fault={said.fault(`${path}/through`)?.hint ?? said.fault(`${path}/heading`)?.hint}
-      />
+      <div className="fill-whole">
+        <ChoiceField
+          id={`${path}/through`}
+          label="Through"
+          value={move.through ? `${move.through.of} ${move.through.end}` : ''}
+          onValue={(value) => {
+            const [of, end] = value.split(' ')
+            set(`${path}/through`, of ? { of, end } : undefined)
+            // Through the other mouth it can only head the other way.
+            set(`${path}/heading`, undefined)
+          }}
+          options={[{ value: '', label: 'the rear of the hilt (assumed)' }, ...mouths]}
+          fault={said.fault(`${path}/through`)?.hint ?? said.fault(`${path}/heading`)?.hint}
+        />
+      </div>
       <PickField
         path={`${path}/lateral`}
         label="Sideways"

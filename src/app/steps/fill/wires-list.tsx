@@ -75,19 +75,21 @@ function WireFields({ path }: { readonly path: string }) {
   return (
     <>
       <WordsField path={`${path}/name`} label="Name" placeholder={wire.id} />
-      <ChoiceField
-        id={`${path}/preset`}
-        label="Gauge"
-        value={wire.diameter === undefined ? (wire.preset ?? own) : own}
-        onValue={gauge}
-        options={[
-          { value: own, label: 'Own outside diameter' },
-          ...choices.map((c) => ({ value: c.id, label: c.name })),
-          ...(wire.preset === undefined || preset ? [] : [{ value: wire.preset, label: wire.preset }]),
-        ]}
-        note={wire.diameter === undefined && preset ? `${preset.sizes}; ${preset.known}` : undefined}
-        fault={said.fault(`${path}/preset`)?.hint}
-      />
+      <div className="fill-whole">
+        <ChoiceField
+          id={`${path}/preset`}
+          label="Gauge"
+          value={wire.diameter === undefined ? (wire.preset ?? own) : own}
+          onValue={gauge}
+          options={[
+            { value: own, label: 'Own outside diameter' },
+            ...choices.map((c) => ({ value: c.id, label: c.name })),
+            ...(wire.preset === undefined || preset ? [] : [{ value: wire.preset, label: wire.preset }]),
+          ]}
+          note={wire.diameter === undefined && preset ? `${preset.sizes}; ${preset.known}` : undefined}
+          fault={said.fault(`${path}/preset`)?.hint}
+        />
+      </div>
       {wire.diameter !== undefined && <SizeField path={`${path}/diameter`} label="Outside diameter" />}
       <ChoiceField
         id={`${path}/count`}

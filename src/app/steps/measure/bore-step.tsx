@@ -14,7 +14,7 @@ const forms: readonly { readonly value: StepForm; readonly label: string }[] = [
   { value: 'plain', label: 'plain' },
   { value: 'taper', label: 'taper' },
   { value: 'thread', label: 'thread' },
-  { value: 'closed', label: 'closed end' },
+  { value: 'closed', label: 'closed' },
 ]
 
 export interface BoreStepProps {

@@ -51,7 +51,7 @@ export function JointCard({ joint }: { readonly joint: JointInput }) {
             said={bore && { thread: bore.thread, where: `the ${placeWords(project, bore.step)}` }}
           />
         )}
-        <WordsField path={`${path}/name`} label="Name" placeholder={name} />
+        <WordsField path={`${path}/name`} label="Name" placeholder="by its sections" />
       </div>
       <TickField path={`${path}/opens`} label="It opens" also />
       <TickField path={`${path}/wiresCross`} label="Wires may cross it" />

@@ -25,7 +25,7 @@ export function SectionMore({ section, first }: { readonly section: SectionInput
       <PlaceField
         path={`${path}/z`}
         label="Starts"
-        none={first ? 'at z = 0' : 'where the one before ends, less what the joint engages'}
+        none={first ? 'at z = 0' : 'after the one before, as the joint says'}
       />
       <div className="fields-3">
         <SizeField
