@@ -3,7 +3,6 @@ import type { PartInput } from '../project/schema/part.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
 import { add, combine, exact, least, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { type Across, acrossOf } from './across.ts'
-import { alongTaper } from './along-taper.ts'
 import type { Part, Sled } from './assembly.ts'
 import { type Context, wrong } from './context.ts'
 import { type Extent, extentOf } from './extent.ts'
@@ -12,7 +11,7 @@ import type { Section } from './metal.ts'
 import type { BlockPiece, Local, Piece } from './part-body.ts'
 import { contactOf, type PartSizes } from './part-heights.ts'
 import { quantityOf } from './quantity.ts'
-import { turned } from './turned.ts'
+import { walls } from './rare.ts'
 import { isBare } from './typed-limit.ts'
 
 interface World {
@@ -157,6 +156,7 @@ function onePart(w: World, p: PartInput, placeOf: PlaceOf): Part | undefined {
   const place = placeOf(p, path)
   if (!local || !ends || !place) return undefined
   outsideHilt(w, p, ends)
+  if (local.pieces[0]?.kind !== 'spoke' && isWired(ctx, p)) walls().tellWires(ctx, p)
   const play = w.sections.find((o) => o.id === seat.section)?.play
   const bodies = local.pieces.flatMap((piece, i) => {
     const shape = shapeOf(w, p, piece, alongOf(piece, local, ends), place)
@@ -229,7 +229,7 @@ function swayOf(piece: Piece, { across, extent }: Place, play: Quantity | undefi
 type Place = { readonly across: Across; readonly extent: Extent }
 
 function shapeOf(w: World, p: PartInput, piece: Piece, ends: Ends, { across, extent }: Place): Made | undefined {
-  if (piece.kind === 'spoke') return spoke(w, p, piece, ends)
+  if (piece.kind === 'spoke') return walls().throughWall(w.ctx, w.sections, p, piece, ends)
   const along = { z0: ends.rear, z1: ends.blade }
   if (piece.kind === 'round')
     return { shape: { kind: 'round', x: across.x, y: across.y, r0: piece.radius, r1: piece.radius, ...along } }
@@ -258,51 +258,8 @@ function block(piece: BlockPiece, across: Across, extent: Extent, along: { z0: Q
   return { kind: 'box', x, y, halfWidth: piece.halfU, halfHeight: piece.halfV, facing: across.facing, ...along }
 }
 
-/** Through the wall: from its outer end inwards, with tags and the bend of the wire behind it. */
-function spoke(w: World, p: PartInput, piece: Extract<Piece, { kind: 'spoke' }>, ends: Ends): Made | undefined {
-  const path = `parts/${p.id}`
-  const theta =
-    p.at?.theta === undefined ? exact(0) : quantityOf(w.ctx, p.at.theta, { path: `${path}/at/theta`, as: 'angle' })
-  const middle = scale(add(ends.rear, ends.blade), 0.5)
-  const outer =
-    p.at?.outer === undefined
-      ? outsideRadius(w, p, middle)
-      : quantityOf(w.ctx, p.at.outer, { path: `${path}/at/outer`, as: 'offset', min: 0 })
-  if (!theta) return undefined
-  if (!outer) {
-    if (p.at?.outer === undefined)
-      w.ctx.missing.push({
-        path: `${path}/at/outer`,
-        what: 'radius of its outer end',
-        hint: 'Give the radius from the axis to its outer end, or the outside diameter of the section.',
-        of: path,
-      })
-    return undefined
-  }
-  const behind = [wireSpace(w, p, 'tags'), wireSpace(w, p, 'wireBend')].filter((q) => q !== undefined)
-  const rIn = behind.reduce((r, q) => sub(r, q), sub(outer, piece.depth))
-  const turn = turned(theta)
-  // In a wall the metal hides its outer end; on a sled that is what may meet the bore.
-  const rOut = seatOf(w.ctx, p).section === undefined ? outer : exact(outer.nominal)
-  return {
-    shape: { kind: 'pin', z: middle, theta: theta.nominal, radius: piece.radius, rIn, rOut },
-    ...(turn ? { turn } : {}),
-  }
-}
-
-/** Tags and wire bend: as typed, else as the preset says. */
-function wireSpace(w: World, p: PartInput, field: 'tags' | 'wireBend'): Quantity | undefined {
-  const path = `parts/${p.id}/${field}`
-  if (p[field] !== undefined) return quantityOf(w.ctx, p[field], { path, as: 'offset', min: 0 })
-  const preset = p.preset === undefined ? undefined : w.ctx.presets.byId(p.preset)
-  const own = preset && (preset as unknown as Record<string, unknown>)[field]
-  return own === undefined || !preset
-    ? undefined
-    : quantityOf(w.ctx, own as never, { path, as: 'offset', min: 0, preset: `${preset.name}: ${preset.source}` })
-}
-
-function outsideRadius(w: World, p: PartInput, z: Quantity): Quantity | undefined {
-  const section = w.sections.find((s) => s.id === seatOf(w.ctx, p).section)
-  const piece = section?.outside.find((o) => z.nominal >= o.z0.nominal && z.nominal <= o.z1.nominal)
-  return piece && scale(alongTaper(piece, piece.d0, piece.d1, z), 0.5)
+/** Whether anything stands behind it: only few parts have tags or stiff wires. */
+function isWired({ presets }: Context, p: PartInput): boolean {
+  const preset = p.preset === undefined ? undefined : presets.byId(p.preset)
+  return [p, preset ?? {}].some((o) => 'tags' in o || 'wireBend' in o)
 }

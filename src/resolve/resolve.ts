@@ -7,7 +7,7 @@ import { boresOf } from './bores.ts'
 import { bundlesOf } from './bundles.ts'
 import { type Context, contextOf, wrong } from './context.ts'
 import { Heights } from './heights.ts'
-import { insertionsOf } from './insertions.ts'
+import { insertionsOf, sectionsDuring } from './insertions.ts'
 import type { Intrusion } from './metal.ts'
 import { ownHilt } from './own-hilt.ts'
 import { PartSizes, placeParts } from './part-heights.ts'
@@ -18,7 +18,6 @@ import { checkReferences } from './references.ts'
 import { placeSections, resolveSections } from './sections.ts'
 import { placeSleds, resolveSled } from './sleds.ts'
 import { statesOf } from './states.ts'
-import { tubesOver } from './tubes-over.ts'
 
 /**
  * From the project as written to the assembly as known: every dimension an interval with its source, every place in
@@ -69,6 +68,10 @@ export function resolve(written: Project, presets: Presets, hiltId?: string): Ou
   const parts = resolveParts(ctx, heights, sizes, sections, sleds)
   const states = statesOf(ctx)
   const wires = bundlesOf(ctx)
+  // Where every section is there during every move, and no part is in a wall, nothing can come over anything.
+  const comesOver =
+    parts.some((p) => p.section) || given.some((i) => sectionsDuring(i, sections).length < sections.length)
+  const over = comesOver ? walls().tubesOver(ctx, sections, sleds, parts, given) : []
   if (ctx.problems.length > 0) return { ok: false, problems: unique(ctx.problems) }
   return good({
     hilt,
@@ -80,7 +83,7 @@ export function resolve(written: Project, presets: Presets, hiltId?: string): Ou
     intrusions: intrusions.map(oneIntrusion),
     parts: parts.map(onePart),
     sleds: sleds.map(oneSled),
-    insertions: [...given, ...tubesOver(ctx, sections, sleds, given)],
+    insertions: [...given, ...over],
     states,
     wires,
     thresholds: ctx.thresholds,

@@ -70,6 +70,30 @@ describe('a tube that must come over a sled afterwards', () => {
   })
 })
 
+describe('a tube that must come over a part in the wall of another', () => {
+  const plug = (more: object = {}) => ({
+    id: 'plug',
+    kind: 'other',
+    on: 'sections/b',
+    body: { shape: 'cylinder', diameter: 20, length: 20 },
+    at: { z: 70 },
+    ...more,
+  })
+  const withPlug = (bore: number, more?: object): ProjectInput =>
+    ({ ...job([{ diameter: bore }], { sled: { from: 92 } }), parts: [plug(more)] }) as ProjectInput
+
+  it('is asked for where nobody says how it comes, before any sled', () => {
+    expect(way(withPlug(15), 'a-over-rear').map((f) => f.status)).toEqual(['clash'])
+    expect(way(withPlug(30), 'a-over-rear')).toEqual([])
+    expect(answerTo(withPlug(30)).assembly.assumptions.join()).toContain('before all other moves')
+  })
+
+  it('is not, where the part comes later or ends before it', () => {
+    expect(way(withPlug(15, { goesIn: 'after' }), 'a-over-rear')).toEqual([])
+    expect(way(withPlug(15, { at: { z: 80 } }), 'a-over-rear')).toEqual([])
+  })
+})
+
 describe('how wide a sled may be', () => {
   it('is also what leaves it room in a tube that comes later', () => {
     const pieces = answerTo(job(neck)).assembly.sleds[0]?.pieces ?? []
