@@ -1,4 +1,4 @@
-import { fetchRare } from '../src/sled/rare.ts'
+import { fetchRare } from '../src/checks/rare.ts'
 
 // What the command line and the worker wait for before they answer.
 await fetchRare()

@@ -2,6 +2,7 @@ import { axialChain } from './axial-chain.ts'
 import { buildable } from './buildable.ts'
 import { clearance } from './clearance.ts'
 import { fittedAfter } from './fitted-after.ts'
+import { inTheWall } from './in-the-wall.ts'
 import { nestFit } from './nest-fit.ts'
 import { packing } from './packing.ts'
 import { seat } from './seat.ts'
@@ -19,6 +20,7 @@ export const checks: readonly Check[] = [
   nestFit,
   axialChain,
   fittedAfter,
+  inTheWall,
   wireChannel,
   sledWall,
   buildable,

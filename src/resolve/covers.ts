@@ -13,6 +13,8 @@ export interface Cover {
   readonly ends: Ends
   readonly theta: Quantity
   readonly half: Quantity | undefined
+  /** Its inside diameter, where it was given. */
+  readonly inside: Quantity | undefined
 }
 
 /** A round hole or recess in the wall. */
@@ -37,9 +39,11 @@ export function coversOf(ctx: Context, heights: Heights): Cover[] {
     const theta = angle(ctx, s.theta, `${path}/theta`)
     const half =
       s.half === undefined ? undefined : quantityOf(ctx, s.half, { path: `${path}/half`, as: 'angle', min: 0 })
+    const inside =
+      s.inside === undefined ? undefined : quantityOf(ctx, s.inside, { path: `${path}/inside`, as: 'bore' })
     if (!rear || !length || !theta) return []
     const ends = { rear, blade: add(rear, length) }
-    return [{ id: path, name: s.name ?? s.id, kind: s.kind ?? 'cover', ends, theta, half }]
+    return [{ id: path, name: s.name ?? s.id, kind: s.kind ?? 'cover', ends, theta, half, inside }]
   })
 }
 

@@ -1,4 +1,5 @@
 import type { Finding, Fix, NotChecked } from '../checks/finding.ts'
+import { fetchRare } from '../checks/rare.ts'
 import type { Verdict } from '../checks/verdict.ts'
 import { advice } from '../job/advice.ts'
 import { answer as answerOf } from '../job/answer.ts'
@@ -10,7 +11,6 @@ import { type Size, sizesOf } from '../papers/sizes.ts'
 import type { Presets } from '../presets/presets.ts'
 import { good, type Outcome, type Problem } from '../problem/problem.ts'
 import type { Project } from '../project/schema/project.ts'
-import { fetchRare } from '../sled/rare.ts'
 import type { MadeFile, Press, SolidView } from './press.ts'
 
 /** Where the person looks: the clock angle of the lengthwise section and the height of the cross-section. */

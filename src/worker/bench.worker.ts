@@ -20,7 +20,7 @@ const quick = fetchedOnce(async () => new Bench(await fetchQuickPresets(), press
 void quick()
 // The quick check waits for nothing that only a full job needs.
 const job = fetchedOnce(async () => {
-  const [{ JobBench }, { fetchRare }] = await Promise.all([import('./job-bench.ts'), import('../sled/rare.ts')])
+  const [{ JobBench }, { fetchRare }] = await Promise.all([import('./job-bench.ts'), import('../checks/rare.ts')])
   await fetchRare()
   return new JobBench({ presets, press, reader })
 })

@@ -1,6 +1,6 @@
 import { loadKernel } from '../../geometry/kernel/load.ts'
+import { fetchRare } from '../../src/checks/rare.ts'
 import { loadPresets } from '../../src/presets/presets.ts'
-import { fetchRare } from '../../src/sled/rare.ts'
 import { judgeJob } from './judge.ts'
 import type { Record } from './record.ts'
 import { jobOf } from './wide-job.ts'

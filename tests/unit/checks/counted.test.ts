@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
+import { fetchRare } from '../../../src/checks/rare.ts'
 import { answer } from '../../../src/job/answer.ts'
 import { quickProject } from '../../../src/job/quick.ts'
-import { fetchRare } from '../../../src/sled/rare.ts'
 import { quickPresets } from '../presets/quick-presets.ts'
 
 it('rods that find no place lack a number of places, not millimetres', async () => {

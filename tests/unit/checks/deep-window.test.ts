@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import type { Fix } from '../../../src/checks/finding.ts'
+import { fetchRare } from '../../../src/checks/rare.ts'
 import { answer } from '../../../src/job/answer.ts'
 import { provenFixes } from '../../../src/job/proven-fixes.ts'
 import { quickProject } from '../../../src/job/quick.ts'
 import type { Project } from '../../../src/project/schema/project.ts'
-import { fetchRare } from '../../../src/sled/rare.ts'
 import { quickPresets } from '../presets/quick-presets.ts'
 
 /** What helps where a lug sticks in to a radius, behind the cell of a sled about 16 mm in radius. */

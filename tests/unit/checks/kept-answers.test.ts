@@ -16,7 +16,7 @@ async function justStarted(): Promise<Said> {
   const [{ answer }, { loadPresets }, { fetchRare }] = await Promise.all([
     import('../../../src/job/answer.ts'),
     import('../../../src/presets/presets.ts'),
-    import('../../../src/sled/rare.ts'),
+    import('../../../src/checks/rare.ts'),
   ])
   await fetchRare()
   const presets = loadPresets()
