@@ -1,5 +1,5 @@
 import { roughGap } from '../body/rough.ts'
-import { type Finding, finding } from './finding.ts'
+import { type Finding, type Fix, finding } from './finding.ts'
 import { type Demand, tightest } from './group.ts'
 import { reading } from './reading.ts'
 import { holds } from './verdict.ts'
@@ -43,17 +43,28 @@ function beside(world: World, a: WallThing, b: WallThing): Finding[] {
         ? []
         : [
             { text: `Move ${a.name} or ${b.name}; where they touch, place one from the other.`, path: `${a.id}/at` },
+            ...screwed(a, b),
             ...reading(world, t),
           ],
     }),
   ]
 }
 
+/** A screw that is meant to reach into a part is told from one that is in its way by how the part is held. */
+function screwed(a: WallThing, b: WallThing): Fix[] {
+  const [part] = [a, b].filter((t) => t.part)
+  return part && [a, b].some(isScrew)
+    ? [{ text: `If the screw is what holds ${part.name}, say that it is screwed.`, path: `${part.id}/held` }]
+    : []
+}
+
+const isScrew = (t: WallThing): boolean => t.id.startsWith('screws/')
+
 /** What belongs together as seen from the first. */
 function meant(a: WallThing, b: WallThing): boolean {
   const input = a.part?.input
   if (a.part?.contact?.presses === b.id || input?.through === b.id) return true
-  if (input?.held === 'screwed' && b.id.startsWith('screws/')) return true
+  if (input?.held === 'screwed' && isScrew(b)) return true
   // The screw's thread, the rivet's hole and the hole a switch is put through are cut in lip and boss as in the wall.
   const throughMetal = !a.part || (a.part.goesIn === 'after' && input?.through !== undefined)
   return b.metal && a.section === b.section && throughMetal

@@ -7,7 +7,8 @@ import { job } from './smallest.ts'
 /** A tube of 36 with a bore of 30, without doubt; the sled is from 10 to 60. */
 const tube = { id: 'tube', length: sure(100), bore: [{ diameter: sure(30) }], outside: [{ diameter: sure(36) }] }
 const hilt = (more: Partial<ProjectInput>): ProjectInput => job({ sections: [tube], ...more })
-const atZ = (z: object, theta = 0) => ({ z, theta: sure(theta) })
+type Known = ReturnType<typeof about>
+const atZ = <Z>(z: Z, theta = 0) => ({ z, theta: sure(theta) })
 const round = (diameter: object, length: object) => ({ shape: 'cylinder' as const, diameter, length })
 type PartIn = NonNullable<ProjectInput['parts']>[number]
 /** A switch of 10 through the wall, behind the sled. */
@@ -54,6 +55,7 @@ describe('two things in the wall', () => {
   it('clash where one is a screw, unless the part is said to be screwed', () => {
     const held = (more: object) => hilt({ parts: [pushSwitch('a', sure(80), 0, more)], screws: [screw] })
     expect(told(held({}))).toEqual([['in-the-wall:parts/a:screws/k', 'clash']])
+    expect(wall(held({}))[0]?.fix.map((f) => f.path)).toContain('parts/a/held')
     expect(told(held({ held: 'screwed' }))).toEqual([])
   })
 
@@ -153,7 +155,7 @@ describe('a part and the hole it is put through', () => {
 })
 
 describe('a sleeve', () => {
-  const sleeve = (inside: object, more: object = {}) =>
+  const sleeve = (inside: Known, more: object = {}) =>
     hilt({ sleeves: [{ id: 'g', on: 'sections/tube', z: sure(0), length: sure(50), inside, ...more }] })
 
   it('must be as wide inside as what it lies on', () => {
