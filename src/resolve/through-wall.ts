@@ -48,14 +48,21 @@ export function throughWall(
   }
 }
 
-/** Which way tags and wires lie behind a box, a board or a round body along the hilt, nobody has said. */
+/**
+ * Which way tags and wires lie behind a box, a board or a round body along the hilt, nobody has said. What was typed
+ * counts as not checked; what a preset gives is usual, and told among what is taken for granted.
+ */
 export function tellWires(ctx: Context, p: PartInput): void {
   for (const field of ['tags', 'wireBend'] as const) {
     const space = wireSpace(ctx, p, field)
-    if (space && most(space) > 0)
+    if (!space || most(space) <= 0) continue
+    const what = field === 'tags' ? 'room for its tags' : 'room for the bend of its wires'
+    if (p[field] === undefined)
+      ctx.assumptions.push(`"${p.name ?? p.id}" is taken to find ${what} behind it: that is not looked at.`)
+    else
       ctx.missing.push({
         path: `parts/${p.id}/${field}`,
-        what: field === 'tags' ? 'room for its tags' : 'room for the bend of its wires',
+        what,
         hint: 'It counts only behind a round body that points at the axis. Add a part as large as that room where it lies, and type 0 here.',
         of: `parts/${p.id}`,
       })

@@ -192,6 +192,9 @@ describe('tags and wires', () => {
       'parts/port/wireBend',
     ])
     expect(unchecked(port(box, { tags: sure(0) }))).toEqual([])
+    const preset = answerTo(port(box, { kind: 'port', preset: 'port-usb-c' }))
+    expect(preset.notChecked).toEqual([])
+    expect(preset.assembly.assumptions.join()).toContain('room for the bend of its wires')
     expect(unchecked(port({ ...round(sure(8), sure(5)), axis: 'radial' }, { tags: sure(3) }))).toEqual([])
   })
 })
