@@ -219,7 +219,7 @@ function threadOf(ctx: Context, b: BoreStepInput, path: string): Thread | undefi
   return undefined
 }
 
-/** The crests decide. A reading that looks like the root is questioned, and the crests are computed instead. */
+/** The crests decide. A reading wider than they can be is questioned, and the crests are computed instead. */
 function fromThread(
   ctx: Context,
   b: BoreStepInput,
@@ -234,7 +234,7 @@ function fromThread(
   }
   const computed = limitsQuantity(limits.value, thread, `${path}/thread`)
   if (!read) return computed
-  const question = threadReadingQuestion(read.nominal, thread, `${path}/diameter`)
+  const question = threadReadingQuestion(read.nominal, thread, limits.value, `${path}/diameter`)
   if (question) ctx.questions.push(question)
   else if (read.nominal < computed.nominal - thread.pitch / 2 || read.nominal > computed.nominal + thread.pitch / 2)
     ask(
@@ -244,5 +244,6 @@ function fromThread(
       `near ${limits.value.nominal.toFixed(2)} mm, the crests of ${thread.name}`,
       'Read it again, or correct the thread.',
     )
-  return question ? computed : read
+  // Whichever of the two is wrong, what is wider than the crests is not counted on.
+  return read.nominal > limits.value.max ? computed : read
 }

@@ -1,3 +1,4 @@
+import type { QuantityInput } from '../project/schema/quantity.ts'
 import type { SledInput } from '../project/schema/sled.ts'
 import { least, most } from '../quantity/quantity.ts'
 import type { Insertion, PrintProcess, SledPiece, SledRing } from './assembly.ts'
@@ -6,6 +7,7 @@ import type { Ends, Heights } from './heights.ts'
 import { sectionsDuring } from './insertions.ts'
 import type { Section } from './metal.ts'
 import { quantityOf } from './quantity.ts'
+import { oneNumber } from './typed-limit.ts'
 
 /** A sled's diameter is drawn in steps of this, rounded towards the loose side, mm. */
 const step = 0.1
@@ -52,11 +54,14 @@ function straight({ ends }: OutsideAsk, pieces: readonly SledPiece[]): SledPiece
 
 function typedWhole({ ctx, input, ends }: OutsideAsk): SledPiece[] | undefined {
   const path = `sleds/${input.id}/diameter`
-  const d = quantityOf(ctx, input.diameter, { path, as: 'outside' })
+  const d = drawn(ctx, input.diameter as QuantityInput, path)
   return (
     d && [{ z0: ends.rear.nominal, z1: ends.blade.nominal, radius: d.nominal / 2, how: 'typed', path, source: 'typed' }]
   )
 }
+
+const drawn = (ctx: Context, input: QuantityInput, path: string) =>
+  oneNumber(ctx, input, quantityOf(ctx, input, { path, as: 'outside' }), path)
 
 interface Room {
   readonly z0: number
@@ -174,7 +179,7 @@ function typedRings({ ctx, heights, input }: OutsideAsk): SledRing[] {
   return (input.rings ?? []).flatMap((r): SledRing[] => {
     const path = `sleds/${input.id}/rings/${r.id}`
     const at = heights.place(r.z, `${path}/z`, true)
-    const d = quantityOf(ctx, r.diameter, { path: `${path}/diameter`, as: 'outside' })
+    const d = drawn(ctx, r.diameter, `${path}/diameter`)
     if (!at || !d) return []
     const z0 = at.nominal - (r.face === 'blade' ? r.length : r.face === 'middle' ? r.length / 2 : 0)
     return [{ id: r.id, z0, z1: z0 + r.length, radius: d.nominal / 2 }]
@@ -185,7 +190,7 @@ function typedPieces({ ctx, heights, input }: OutsideAsk): SledPiece[] | undefin
   const list = (input.bodies ?? []).map((b, i): SledPiece | undefined => {
     const path = `sleds/${input.id}/bodies/${i}`
     const [from, to] = [heights.place(b.from, `${path}/from`, true), heights.place(b.to, `${path}/to`, true)]
-    const d = quantityOf(ctx, b.diameter, { path: `${path}/diameter`, as: 'outside' })
+    const d = drawn(ctx, b.diameter, `${path}/diameter`)
     if (!from || !to || !d) return undefined
     if (to.nominal - from.nominal < 0.1)
       return wrong(
