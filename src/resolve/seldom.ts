@@ -1,9 +1,11 @@
 /*
- * What is in, through and over the wall, and what is told of sections that are joined or assumed: no quick check has any
- * of it. Fetched as one by `fetchWalls`, and named nowhere else but here.
+ * What is in, through and over the wall, what is told of sections that are joined or assumed, and the outside of a sled
+ * that is more than one width: no quick check has any of it. Fetched as one by `fetchWalls`, and named nowhere else
+ * but here.
  */
 export { coversOf, roundHolesOf } from './covers.ts'
 export { tellUnfitting } from './engaged.ts'
 export { intrusionsOf, openingsOf, placeFeatures } from './features.ts'
 export { questionPlaces } from './off-section.ts'
 export { tellSections } from './tell-sections.ts'
+export { slim, typedPieces, typedRings } from './typed-outside.ts'

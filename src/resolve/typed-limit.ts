@@ -38,3 +38,6 @@ export function oneNumber(
   const hint = 'It is drawn once; the printer’s error says how far a print strays.'
   return wrong(ctx, 'contradiction', path, `${from} to ${to}`, 'one number', hint)
 }
+
+export const drawnDiameter = (ctx: Context, input: QuantityInput, path: string): Quantity | undefined =>
+  oneNumber(ctx, input, quantityOf(ctx, input, { path, as: 'outside' }), path)
