@@ -5,6 +5,7 @@ import { add, combine, exact, least, most, type Quantity, scale, sub } from '../
 import { type Across, acrossOf } from './across.ts'
 import { alongTaper } from './along-taper.ts'
 import type { Part, Sled } from './assembly.ts'
+import { beyondHilt } from './beyond-hilt.ts'
 import { type Context, wrong } from './context.ts'
 import { type Extent, extentOf } from './extent.ts'
 import type { Ends, Heights } from './heights.ts'
@@ -192,16 +193,14 @@ function onePart(w: World, p: PartInput, placeOf: PlaceOf): Part | undefined {
 }
 
 function outsideHilt(w: World, p: PartInput, ends: Ends): void {
-  if (w.sections.length === 0) return
-  const z0 = Math.min(...w.sections.map((s) => s.ends.rear.nominal))
-  const z1 = Math.max(...w.sections.map((s) => s.ends.blade.nominal))
-  if (ends.rear.nominal < z0 - 1e-6 || ends.blade.nominal > z1 + 1e-6)
+  const out = beyondHilt(w.sections, ends, 1e-6)
+  if (out)
     wrong(
       w.ctx,
       'outside-hilt',
       `parts/${p.id}/at/z`,
-      `z ${ends.rear.nominal.toFixed(1)} to ${ends.blade.nominal.toFixed(1)}`,
-      `inside the hilt, z ${z0.toFixed(1)} to ${z1.toFixed(1)}`,
+      out.got,
+      `inside the hilt, ${out.hilt}`,
       'Correct its height, or a section’s length.',
     )
 }

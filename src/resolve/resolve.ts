@@ -13,7 +13,7 @@ import { ownHilt } from './own-hilt.ts'
 import { PartSizes, placeParts } from './part-heights.ts'
 import { resolveParts, seatOf } from './parts.ts'
 import { printProcessOf } from './print-process.ts'
-import { walls } from './rare.ts'
+import { walls, wallsIfThere } from './rare.ts'
 import { checkReferences } from './references.ts'
 import { placeSections, resolveSections } from './sections.ts'
 import { placeSleds, resolveSled } from './sleds.ts'
@@ -69,6 +69,7 @@ export function resolve(written: Project, presets: Presets, hiltId?: string): Ou
   const parts = resolveParts(ctx, heights, sizes, sections, sleds)
   const states = statesOf(ctx)
   const wires = bundlesOf(ctx)
+  wallsIfThere()?.tellNotYet(ctx)
   if (ctx.problems.length > 0) return { ok: false, problems: unique(ctx.problems) }
   return good({
     hilt,

@@ -6,6 +6,7 @@
 export { coversOf, roundHolesOf } from './covers.ts'
 export { tellUnfitting } from './engaged.ts'
 export { intrusionsOf, openingsOf, placeFeatures } from './features.ts'
+export { tellNotYet } from './not-yet.ts'
 export { questionPlaces } from './off-section.ts'
 export { tellSections } from './tell-sections.ts'
 export { slim, typedPieces, typedRings } from './typed-outside.ts'
