@@ -1,12 +1,14 @@
 /*
- * What is in, through and over the wall, what is told of sections that are joined or assumed, and the outside of a sled
- * that is more than one width: no quick check has any of it. Fetched as one by `fetchWalls`, and named nowhere else
+ * What is in, through and over the wall, what is told of sections that are joined or assumed, and a sled that is placed,
+ * seated or of more than one width: no quick check has any of it. Fetched as one by `fetchWalls`, and named nowhere else
  * but here.
  */
 export { coversOf, roundHolesOf } from './covers.ts'
 export { tellUnfitting } from './engaged.ts'
 export { intrusionsOf, openingsOf, placeFeatures } from './features.ts'
+export { refuseFacing } from './leaf-facing.ts'
 export { tellNotYet } from './not-yet.ts'
 export { questionPlaces } from './off-section.ts'
+export { sledShift } from './sled-shift.ts'
 export { tellSections } from './tell-sections.ts'
 export { slim, typedPieces, typedRings } from './typed-outside.ts'

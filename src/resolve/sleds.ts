@@ -7,9 +7,9 @@ import { beyondHilt } from './beyond-hilt.ts'
 import { type Context, limitOf, wrong } from './context.ts'
 import type { Ends, Heights } from './heights.ts'
 import type { Section } from './metal.ts'
+import { walls } from './rare.ts'
 import { seamSlack } from './seam.ts'
 import { outsideOf } from './sled-outside.ts'
-import { sledShift } from './sled-shift.ts'
 import { typedLimit } from './typed-limit.ts'
 
 /** Tells each sled where it lies: where it says so, else around the parts on it, with its end walls. */
@@ -94,7 +94,8 @@ export function resolveSled(
       hint: `It lies at ${out.got}, the hilt at ${out.hilt}: add the section around it, or correct a height.`,
       of: path,
     })
-  const shift = sledShift(ctx, heights, s, ends, sections, print)
+  const moves = s.seats !== undefined || s.from !== undefined
+  const shift = moves ? walls().sledShift(ctx, heights, s, ends, sections, print) : exact(0)
   const own = insertions.filter((i) => i.moves === path)
   const outside = outsideOf({ ctx, heights, input: s, ends, sections, insertions: own, print })
   if (!outside) return undefined
