@@ -1,13 +1,16 @@
 import { plausible } from '../entry/plausible.ts'
 import type { BoreStepInput, SectionInput } from '../project/schema/hilt.ts'
-import { add, combine, doubt, exact, known, least, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
+import { add, combine, exact, least, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { freeBore, limitsQuantity, threadReadingQuestion } from '../rules/thread.ts'
 import { parseThread, type Thread } from '../rules/thread-designation.ts'
 import { ask, type Context, wrong } from './context.ts'
 import type { Ends } from './heights.ts'
 import type { Step } from './metal.ts'
 import { quantityOf } from './quantity.ts'
+import { walls } from './rare.ts'
 import { questionSize } from './suspicions.ts'
+
+const onAxis = { x: exact(0), y: exact(0), sway: undefined }
 
 /** Lengths of steps may miss the section's length by this much before it is called a contradiction, mm. */
 const lengthSlack = 0.5
@@ -17,7 +20,7 @@ export function stepsOf(ctx: Context, s: SectionInput, ends: Ends, sway: Quantit
   const path = `sections/${s.id}`
   const lengths = stepLengths(ctx, s, ends)
   if (!lengths) return []
-  const centre = eccentric(ctx, s)
+  const centre = s.eccentricity ? walls().eccentric(ctx, s.id, s.eccentricity) : onAxis
   const variants = clampStates(ctx, s)
   let z = ends.rear
   return s.bore.flatMap((input, i) => {
@@ -100,39 +103,6 @@ function stepLengths(ctx: Context, s: SectionInput, ends: Ends): Quantity[] | un
 }
 
 const round = (n: number): number => Number(n.toFixed(3))
-
-/** Where the bore's axis lies beside the hilt's. Without a clock angle it may be anywhere around. */
-function eccentric(ctx: Context, s: SectionInput): { x: Quantity; y: Quantity; sway: Quantity | undefined } {
-  const centred = { x: exact(0), y: exact(0), sway: undefined }
-  if (!s.eccentricity) return centred
-  const path = `sections/${s.id}/eccentricity`
-  const offset = quantityOf(ctx, s.eccentricity.offset, { path: `${path}/offset`, as: 'offset', min: 0, max: 20 })
-  if (!offset) return centred
-  if (s.eccentricity.theta === undefined) {
-    const most = offset.nominal + (offset.terms[0]?.spread.plus ?? 0)
-    return {
-      ...centred,
-      sway: known(0, {
-        path: `${path}/theta`,
-        kind: 'unknown',
-        minus: most,
-        plus: most,
-        distribution: 'rectangular',
-        source: 'measured',
-        from: 'clock angle of the offset not given',
-      }),
-    }
-  }
-  const theta = quantityOf(ctx, s.eccentricity.theta, { path: `${path}/theta`, as: 'angle' })
-  if (!theta) return centred
-  const [c, w] = [(theta.nominal * Math.PI) / 180, Math.PI / 180]
-  const turn = (gain: number): [Quantity, number] => [doubt(theta), gain * most(offset) * w]
-  return {
-    x: combine([[offset, Math.cos(c)], turn(-Math.sin(c))]),
-    y: combine([[offset, Math.sin(c)], turn(Math.cos(c))]),
-    sway: undefined,
-  }
-}
 
 interface Variant {
   readonly id: string | undefined

@@ -1,9 +1,10 @@
 /*
- * What is in, through and over the wall, what is told of sections that are joined or assumed, and a sled that is placed,
+ * What is in, through and over the wall, what is told of sections that are joined, assumed or off the axis, and a sled that is placed,
  * seated or of more than one width: no quick check has any of it. Fetched as one by `fetchWalls`, and named nowhere else
  * but here.
  */
 export { coversOf, roundHolesOf } from './covers.ts'
+export { eccentric } from './eccentric.ts'
 export { tellUnfitting } from './engaged.ts'
 export { intrusionsOf, openingsOf, placeFeatures } from './features.ts'
 export { refuseFacing } from './leaf-facing.ts'
