@@ -35,7 +35,7 @@ export function oneNumber(
   const several = typeof input === 'object' && isFromReadings(input)
   if (!q || !(several || (hasSpread(input) && least(q) < most(q)))) return q
   const [from, to] = [least(q), most(q)].map((n) => Number(n.toFixed(3)))
-  const hint = 'It is drawn once; the printer’s error says how far a print strays.'
+  const hint = 'Give one number: it is drawn once, and the printer’s error says how far a print strays.'
   return wrong(ctx, 'contradiction', path, `${from} to ${to}`, 'one number', hint)
 }
 
