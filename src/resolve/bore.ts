@@ -3,6 +3,7 @@ import type { BoreStepInput, SectionInput } from '../project/schema/hilt.ts'
 import { add, combine, exact, least, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { freeBore, limitsQuantity, threadReadingQuestion } from '../rules/thread.ts'
 import { parseThread, type Thread } from '../rules/thread-designation.ts'
+import type { Variant } from './clamp-states.ts'
 import { ask, type Context, wrong } from './context.ts'
 import type { Ends } from './heights.ts'
 import type { Step } from './metal.ts'
@@ -10,6 +11,7 @@ import { quantityOf } from './quantity.ts'
 import { walls } from './rare.ts'
 import { questionSize } from './suspicions.ts'
 
+const unclamped: readonly Variant[] = [{ id: undefined, diameter: undefined, states: undefined }]
 const onAxis = { x: exact(0), y: exact(0), sway: undefined }
 
 /** Lengths of steps may miss the section's length by this much before it is called a contradiction, mm. */
@@ -21,7 +23,7 @@ export function stepsOf(ctx: Context, s: SectionInput, ends: Ends, sway: Quantit
   const lengths = stepLengths(ctx, s, ends)
   if (!lengths) return []
   const centre = s.eccentricity ? walls().eccentric(ctx, s.id, s.eccentricity) : onAxis
-  const variants = clampStates(ctx, s)
+  const variants = s.clamp ? walls().clampStates(ctx, s.id, s.clamp) : unclamped
   let z = ends.rear
   return s.bore.flatMap((input, i) => {
     const z0 = z
@@ -103,36 +105,6 @@ function stepLengths(ctx: Context, s: SectionInput, ends: Ends): Quantity[] | un
 }
 
 const round = (n: number): number => Number(n.toFixed(3))
-
-interface Variant {
-  readonly id: string | undefined
-  readonly diameter: Quantity | undefined
-  readonly states: readonly string[] | undefined
-}
-
-/** A clamp has two bores: open in the states that say so, closed in all others. */
-function clampStates(ctx: Context, s: SectionInput): Variant[] {
-  if (!s.clamp) return [{ id: undefined, diameter: undefined, states: undefined }]
-  const path = `sections/${s.id}/clamp`
-  const openIn = s.clamp.openIn ?? ['stripped']
-  const open = quantityOf(ctx, s.clamp.open, { path: `${path}/open`, as: 'bore' })
-  const closed = quantityOf(ctx, s.clamp.closed, { path: `${path}/closed`, as: 'bore' })
-  questionSize(ctx, s.clamp.open, open, plausible.bore, `${path}/open`)
-  questionSize(ctx, s.clamp.closed, closed, plausible.bore, `${path}/closed`)
-  if (open && closed && closed.nominal > open.nominal)
-    wrong(
-      ctx,
-      'contradiction',
-      `${path}/closed`,
-      closed.nominal,
-      `at most the open bore, ${open.nominal}`,
-      'Swap the two readings.',
-    )
-  return [
-    { id: 'closed', diameter: closed, states: openIn.map((id) => `!${id}`) },
-    { id: 'open', diameter: open, states: openIn },
-  ]
-}
 
 /** A clamp closes on the whole section; where a step of it is narrower, that is what counts. */
 const narrower = (a: Quantity | undefined, b: Quantity | undefined): Quantity | undefined =>

@@ -1,8 +1,9 @@
 /*
- * What is in, through and over the wall, what is told of sections that are joined, assumed or off the axis, and a sled
- * that is placed, seated or of more than one width: no quick check has any of it. Fetched as one by `fetchWalls`, and
- * named nowhere else but here.
+ * What is in, through and over the wall, what is told of sections that are joined, assumed, clamped or off the axis, and
+ * a sled that is placed, seated or of more than one width: no quick check has any of it. Fetched as one by `fetchWalls`,
+ * and named nowhere else but here.
  */
+export { clampStates } from './clamp-states.ts'
 export { coversOf, roundHolesOf } from './covers.ts'
 export { eccentric } from './eccentric.ts'
 export { tellUnfitting } from './engaged.ts'
