@@ -1,13 +1,18 @@
 import { plausible } from '../entry/plausible.ts'
 import type { BoreStepInput, SectionInput } from '../project/schema/hilt.ts'
-import { add, combine, doubt, exact, known, least, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
+import { add, combine, exact, least, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { freeBore, limitsQuantity, threadReadingQuestion } from '../rules/thread.ts'
 import { parseThread, type Thread } from '../rules/thread-designation.ts'
+import type { Variant } from './clamp-states.ts'
 import { ask, type Context, wrong } from './context.ts'
 import type { Ends } from './heights.ts'
 import type { Step } from './metal.ts'
 import { quantityOf } from './quantity.ts'
+import { walls } from './rare.ts'
 import { questionSize } from './suspicions.ts'
+
+const unclamped: readonly Variant[] = [{ id: undefined, diameter: undefined, states: undefined }]
+const onAxis = { x: exact(0), y: exact(0), sway: undefined }
 
 /** Lengths of steps may miss the section's length by this much before it is called a contradiction, mm. */
 const lengthSlack = 0.5
@@ -17,8 +22,8 @@ export function stepsOf(ctx: Context, s: SectionInput, ends: Ends, sway: Quantit
   const path = `sections/${s.id}`
   const lengths = stepLengths(ctx, s, ends)
   if (!lengths) return []
-  const centre = eccentric(ctx, s)
-  const variants = clampStates(ctx, s)
+  const centre = s.eccentricity ? walls().eccentric(ctx, s.id, s.eccentricity) : onAxis
+  const variants = s.clamp ? walls().clampStates(ctx, s.id, s.clamp) : unclamped
   let z = ends.rear
   return s.bore.flatMap((input, i) => {
     const z0 = z
@@ -101,69 +106,6 @@ function stepLengths(ctx: Context, s: SectionInput, ends: Ends): Quantity[] | un
 
 const round = (n: number): number => Number(n.toFixed(3))
 
-/** Where the bore's axis lies beside the hilt's. Without a clock angle it may be anywhere around. */
-function eccentric(ctx: Context, s: SectionInput): { x: Quantity; y: Quantity; sway: Quantity | undefined } {
-  const centred = { x: exact(0), y: exact(0), sway: undefined }
-  if (!s.eccentricity) return centred
-  const path = `sections/${s.id}/eccentricity`
-  const offset = quantityOf(ctx, s.eccentricity.offset, { path: `${path}/offset`, as: 'offset', min: 0, max: 20 })
-  if (!offset) return centred
-  if (s.eccentricity.theta === undefined) {
-    const most = offset.nominal + (offset.terms[0]?.spread.plus ?? 0)
-    return {
-      ...centred,
-      sway: known(0, {
-        path: `${path}/theta`,
-        kind: 'unknown',
-        minus: most,
-        plus: most,
-        distribution: 'rectangular',
-        source: 'measured',
-        from: 'clock angle of the offset not given',
-      }),
-    }
-  }
-  const theta = quantityOf(ctx, s.eccentricity.theta, { path: `${path}/theta`, as: 'angle' })
-  if (!theta) return centred
-  const [c, w] = [(theta.nominal * Math.PI) / 180, Math.PI / 180]
-  const turn = (gain: number): [Quantity, number] => [doubt(theta), gain * most(offset) * w]
-  return {
-    x: combine([[offset, Math.cos(c)], turn(-Math.sin(c))]),
-    y: combine([[offset, Math.sin(c)], turn(Math.cos(c))]),
-    sway: undefined,
-  }
-}
-
-interface Variant {
-  readonly id: string | undefined
-  readonly diameter: Quantity | undefined
-  readonly states: readonly string[] | undefined
-}
-
-/** A clamp has two bores: open in the states that say so, closed in all others. */
-function clampStates(ctx: Context, s: SectionInput): Variant[] {
-  if (!s.clamp) return [{ id: undefined, diameter: undefined, states: undefined }]
-  const path = `sections/${s.id}/clamp`
-  const openIn = s.clamp.openIn ?? ['stripped']
-  const open = quantityOf(ctx, s.clamp.open, { path: `${path}/open`, as: 'bore' })
-  const closed = quantityOf(ctx, s.clamp.closed, { path: `${path}/closed`, as: 'bore' })
-  questionSize(ctx, s.clamp.open, open, plausible.bore, `${path}/open`)
-  questionSize(ctx, s.clamp.closed, closed, plausible.bore, `${path}/closed`)
-  if (open && closed && closed.nominal > open.nominal)
-    wrong(
-      ctx,
-      'contradiction',
-      `${path}/closed`,
-      closed.nominal,
-      `at most the open bore, ${open.nominal}`,
-      'Swap the two readings.',
-    )
-  return [
-    { id: 'closed', diameter: closed, states: openIn.map((id) => `!${id}`) },
-    { id: 'open', diameter: open, states: openIn },
-  ]
-}
-
 /** A clamp closes on the whole section; where a step of it is narrower, that is what counts. */
 const narrower = (a: Quantity | undefined, b: Quantity | undefined): Quantity | undefined =>
   a && b ? (least(a) < least(b) ? a : b) : (a ?? b)
@@ -219,7 +161,7 @@ function threadOf(ctx: Context, b: BoreStepInput, path: string): Thread | undefi
   return undefined
 }
 
-/** The crests decide. A reading that looks like the root is questioned, and the crests are computed instead. */
+/** The crests decide. A reading wider than they can be is questioned, and the crests are computed instead. */
 function fromThread(
   ctx: Context,
   b: BoreStepInput,
@@ -234,7 +176,7 @@ function fromThread(
   }
   const computed = limitsQuantity(limits.value, thread, `${path}/thread`)
   if (!read) return computed
-  const question = threadReadingQuestion(read.nominal, thread, `${path}/diameter`)
+  const question = threadReadingQuestion(read.nominal, thread, limits.value, `${path}/diameter`)
   if (question) ctx.questions.push(question)
   else if (read.nominal < computed.nominal - thread.pitch / 2 || read.nominal > computed.nominal + thread.pitch / 2)
     ask(
@@ -244,5 +186,6 @@ function fromThread(
       `near ${limits.value.nominal.toFixed(2)} mm, the crests of ${thread.name}`,
       'Read it again, or correct the thread.',
     )
-  return question ? computed : read
+  // Whichever of the two is wrong, what is wider than the crests is not counted on.
+  return read.nominal > limits.value.max ? computed : read
 }

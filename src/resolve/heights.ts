@@ -4,7 +4,7 @@ import type { QuantityInput } from '../project/schema/quantity.ts'
 import { add, exact, type Quantity, scale } from '../quantity/quantity.ts'
 import { type Context, wrong } from './context.ts'
 import { quantityOf } from './quantity.ts'
-import { isBare } from './typed-limit.ts'
+import { isBare, oneNumber } from './typed-limit.ts'
 
 /** The two ends of something along the hilt. */
 export interface Ends {
@@ -70,7 +70,10 @@ export class Heights {
   place(input: ZPlaceInput, path: string, drawn = false): Quantity | undefined {
     const offset = (given: QuantityInput, at: string): Quantity | undefined => {
       const q = quantityOf(this.#ctx, given, { path: at, as: 'offset' })
-      return q && drawn && isBare(given) ? exact(q.nominal) : q
+      if (!q || !drawn) return q
+      if (isBare(given)) return exact(q.nominal)
+      // Where a part lies and where a sled begins is known no better than what it is placed by; all else is drawn there.
+      return /^(parts\/|sleds\/[^/]+\/from\/by$)/.test(at) ? q : oneNumber(this.#ctx, given, q, at)
     }
     if (!isRelative(input)) return offset(input as QuantityInput, path)
     const ends = this.ends(input.of, `${path}/of`)

@@ -4,14 +4,17 @@ import type { QuantityInput } from '../project/schema/quantity.ts'
 import { add, combine, exact, least, most, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { type Across, acrossOf } from './across.ts'
 import type { Part, Sled } from './assembly.ts'
+import { beyondHilt } from './beyond-hilt.ts'
 import { type Context, wrong } from './context.ts'
 import { type Extent, extentOf } from './extent.ts'
 import type { Ends, Heights } from './heights.ts'
 import type { Section } from './metal.ts'
+import { openSide } from './open-side.ts'
 import type { BlockPiece, Local, Piece } from './part-body.ts'
 import { contactOf, type PartSizes } from './part-heights.ts'
 import { quantityOf } from './quantity.ts'
 import { walls } from './rare.ts'
+import { turned } from './turned.ts'
 import { isBare } from './typed-limit.ts'
 
 interface World {
@@ -153,8 +156,9 @@ function onePart(w: World, p: PartInput, placeOf: PlaceOf): Part | undefined {
     )
   const local = w.sizes.of(p)
   const ends = w.heights.ends(path, path)
-  const place = placeOf(p, path)
-  if (!local || !ends || !place) return undefined
+  const placed = placeOf(p, path)
+  if (!local || !ends || !placed) return undefined
+  const place = p.presses && !placed.extent.round ? inSlot(w, p, p.presses.part, placed, placeOf) : placed
   outsideHilt(w, p, ends)
   if (local.pieces[0]?.kind !== 'spoke' && isWired(ctx, p)) walls().tellWires(ctx, p)
   const play = w.sections.find((o) => o.id === seat.section)?.play
@@ -191,17 +195,31 @@ function onePart(w: World, p: PartInput, placeOf: PlaceOf): Part | undefined {
   }
 }
 
+/** A leaf lies as the slot does that it slides into: open to the side its cell goes in by. */
+function inSlot(w: World, p: PartInput, pressed: string, place: Place, placeOf: PlaceOf): Place {
+  const { sled } = seatOf(w.ctx, p)
+  if (sled === undefined) return place
+  if (p.at?.facing !== undefined) walls().refuseFacing(w.ctx, p)
+  const { parts } = w.ctx.project
+  const typed = w.sleds.find((s) => s.id === sled)?.input.nests?.find((n) => n.part === pressed)?.opening
+  const board = parts.find(
+    (o) => o.kind === 'board' && seatOf(w.ctx, o).sled === sled && (o.goesIn ?? 'with-sled') === 'with-sled',
+  )
+  const cell = parts.find((o) => pressed === `parts/${o.id}`)
+  const around = cell && placeOf(cell, pressed)
+  const facing = typed ?? (around && openSide(around.across, board && placeOf(board, pressed)?.across))
+  return facing === undefined ? place : { ...place, across: { ...place.across, facing } }
+}
+
 function outsideHilt(w: World, p: PartInput, ends: Ends): void {
-  if (w.sections.length === 0) return
-  const z0 = Math.min(...w.sections.map((s) => s.ends.rear.nominal))
-  const z1 = Math.max(...w.sections.map((s) => s.ends.blade.nominal))
-  if (ends.rear.nominal < z0 - 1e-6 || ends.blade.nominal > z1 + 1e-6)
+  const out = beyondHilt(w.sections, ends, 1e-6)
+  if (out)
     wrong(
       w.ctx,
       'outside-hilt',
       `parts/${p.id}/at/z`,
-      `z ${ends.rear.nominal.toFixed(1)} to ${ends.blade.nominal.toFixed(1)}`,
-      `inside the hilt, z ${z0.toFixed(1)} to ${z1.toFixed(1)}`,
+      out.got,
+      `inside the hilt, ${out.hilt}`,
       'Correct its height, or a section’s length.',
     )
 }

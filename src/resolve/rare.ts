@@ -15,3 +15,6 @@ export function walls(): Walls {
   if (!fetched) throw new Error('fetchRare() was not awaited before a whole job was resolved')
   return fetched
 }
+
+/** What only speaks of fields no quick check has may be left out where it was not fetched: there are none then. */
+export const wallsIfThere = (): Walls | undefined => fetched

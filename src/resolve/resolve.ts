@@ -13,7 +13,7 @@ import { ownHilt } from './own-hilt.ts'
 import { PartSizes, placeParts } from './part-heights.ts'
 import { resolveParts, seatOf } from './parts.ts'
 import { printProcessOf } from './print-process.ts'
-import { walls } from './rare.ts'
+import { walls, wallsIfThere } from './rare.ts'
 import { checkReferences } from './references.ts'
 import { placeSections, resolveSections } from './sections.ts'
 import { placeSleds, resolveSled } from './sleds.ts'
@@ -72,6 +72,7 @@ export function resolve(written: Project, presets: Presets, hiltId?: string): Ou
   const comesOver =
     parts.some((p) => p.section) || given.some((i) => sectionsDuring(i, sections).length < sections.length)
   const over = comesOver ? walls().tubesOver(ctx, sections, sleds, parts, given) : []
+  wallsIfThere()?.tellNotYet(ctx)
   if (ctx.problems.length > 0) return { ok: false, problems: unique(ctx.problems) }
   return good({
     hilt,

@@ -1,3 +1,4 @@
+import type { QuantityInput } from '../project/schema/quantity.ts'
 import type { SledInput } from '../project/schema/sled.ts'
 import { least, most } from '../quantity/quantity.ts'
 import type { Insertion, PrintProcess, SledPiece, SledRing } from './assembly.ts'
@@ -5,13 +6,11 @@ import { type Context, limitOf, wrong } from './context.ts'
 import type { Ends, Heights } from './heights.ts'
 import { sectionsDuring } from './insertions.ts'
 import type { Section } from './metal.ts'
-import { quantityOf } from './quantity.ts'
+import { walls } from './rare.ts'
+import { drawnDiameter } from './typed-limit.ts'
 
 /** A sled's diameter is drawn in steps of this, rounded towards the loose side, mm. */
 const step = 0.1
-/** A slim body's rings, and how much narrower it is on each side, mm. */
-const usualRing = 5
-const usualSlim = 1.5
 
 export interface OutsideAsk {
   readonly ctx: Context
@@ -31,15 +30,15 @@ export interface Outside {
 
 /** The sled's outside: typed pieces or diameter, else what the way in leaves; straight, stepped with it, or slim with rings. */
 export function outsideOf(ask: OutsideAsk): Outside | undefined {
-  const rings = typedRings(ask)
   const { input } = ask
-  if (input.bodies && input.bodies.length > 0) {
-    const pieces = typedPieces(ask)
+  const rings = input.rings?.length ? walls().typedRings(ask) : []
+  if (input.bodies?.length) {
+    const pieces = walls().typedPieces(ask)
     return pieces && { pieces, rings }
   }
   const whole = input.diameter === undefined ? stepped(ask) : typedWhole(ask)
   if (!whole) return undefined
-  if (input.outside === 'slim') return slim(ask, whole, rings)
+  if (input.outside === 'slim') return walls().slim(ask, whole, rings)
   if (input.outside === 'throat') return { pieces: whole, rings }
   return { pieces: [straight(ask, whole)], rings }
 }
@@ -52,7 +51,7 @@ function straight({ ends }: OutsideAsk, pieces: readonly SledPiece[]): SledPiece
 
 function typedWhole({ ctx, input, ends }: OutsideAsk): SledPiece[] | undefined {
   const path = `sleds/${input.id}/diameter`
-  const d = quantityOf(ctx, input.diameter, { path, as: 'outside' })
+  const d = drawnDiameter(ctx, input.diameter as QuantityInput, path)
   return (
     d && [{ z0: ends.rear.nominal, z1: ends.blade.nominal, radius: d.nominal / 2, how: 'typed', path, source: 'typed' }]
   )
@@ -155,60 +154,4 @@ function roomsOf(
       ? { z0: least(s.z0) - away, z1: z1 + 1, room }
       : { z0: z0 - 1, z1: most(s.z1) + away, room }
   })
-}
-
-/** Narrower between two rings that keep the full width. */
-function slim({ input, ends }: OutsideAsk, whole: readonly SledPiece[], rings: readonly SledRing[]): Outside {
-  const by = input.slimBy ?? usualSlim
-  const length = Math.min(input.ringLength ?? usualRing, (ends.blade.nominal - ends.rear.nominal) / 3)
-  const [first, last] = [whole[0] as SledPiece, whole.at(-1) as SledPiece]
-  const pieces = whole.map((p) => ({ ...p, radius: p.radius - by }))
-  const own: SledRing[] = [
-    { id: 'rear-ring', z0: ends.rear.nominal, z1: ends.rear.nominal + length, radius: first.radius },
-    { id: 'blade-ring', z0: ends.blade.nominal - length, z1: ends.blade.nominal, radius: last.radius },
-  ]
-  return { pieces, rings: [...own, ...rings] }
-}
-
-function typedRings({ ctx, heights, input }: OutsideAsk): SledRing[] {
-  return (input.rings ?? []).flatMap((r): SledRing[] => {
-    const path = `sleds/${input.id}/rings/${r.id}`
-    const at = heights.place(r.z, `${path}/z`, true)
-    const d = quantityOf(ctx, r.diameter, { path: `${path}/diameter`, as: 'outside' })
-    if (!at || !d) return []
-    const z0 = at.nominal - (r.face === 'blade' ? r.length : r.face === 'middle' ? r.length / 2 : 0)
-    return [{ id: r.id, z0, z1: z0 + r.length, radius: d.nominal / 2 }]
-  })
-}
-
-function typedPieces({ ctx, heights, input }: OutsideAsk): SledPiece[] | undefined {
-  const list = (input.bodies ?? []).map((b, i): SledPiece | undefined => {
-    const path = `sleds/${input.id}/bodies/${i}`
-    const [from, to] = [heights.place(b.from, `${path}/from`, true), heights.place(b.to, `${path}/to`, true)]
-    const d = quantityOf(ctx, b.diameter, { path: `${path}/diameter`, as: 'outside' })
-    if (!from || !to || !d) return undefined
-    if (to.nominal - from.nominal < 0.1)
-      return wrong(
-        ctx,
-        'contradiction',
-        `${path}/to`,
-        to.nominal,
-        `more than from, ${from.nominal}`,
-        'Swap them, or correct one.',
-      )
-    const radius = d.nominal / 2
-    return { z0: from.nominal, z1: to.nominal, radius, how: 'typed', path: `${path}/diameter`, source: 'typed' }
-  })
-  if (!list.every((p) => p !== undefined)) return undefined
-  const apart = list.findIndex((p, i) => i > 0 && p.z0 > (list[i - 1] as SledPiece).z1 + 0.01)
-  if (apart > 0)
-    return wrong(
-      ctx,
-      'contradiction',
-      `sleds/${input.id}/bodies/${apart}/from`,
-      list[apart]?.z0,
-      `at most ${list[apart - 1]?.z1}, where the piece before it ends`,
-      'Pieces of one body meet: nothing holds what lies between.',
-    )
-  return list
 }

@@ -3,11 +3,13 @@ import type { ZPlaceInput } from '../project/schema/place.ts'
 import type { SledInput } from '../project/schema/sled.ts'
 import { exact, least, most, type Quantity } from '../quantity/quantity.ts'
 import type { Insertion, PrintProcess, Sled } from './assembly.ts'
+import { beyondHilt } from './beyond-hilt.ts'
 import { type Context, limitOf, wrong } from './context.ts'
 import type { Ends, Heights } from './heights.ts'
 import type { Section } from './metal.ts'
+import { walls } from './rare.ts'
+import { seamSlack } from './seam.ts'
 import { outsideOf } from './sled-outside.ts'
-import { sledShift } from './sled-shift.ts'
 import { typedLimit } from './typed-limit.ts'
 
 /** Tells each sled where it lies: where it says so, else around the parts on it, with its end walls. */
@@ -84,7 +86,16 @@ export function resolveSled(
   const found = heights.ends(path, path)
   if (!found) return undefined
   const ends: Ends = { rear: exact(found.rear.nominal), blade: exact(found.blade.nominal) }
-  const shift = sledShift(ctx, heights, s, ends, sections, print)
+  const out = beyondHilt(sections, ends, seamSlack)
+  if (out)
+    ctx.missing.push({
+      path: `${path}/${out.end === 'rear' ? 'from' : 'to'}`,
+      what: `what ${s.name ?? s.id} reaches into past the hilt’s ${out.end} end`,
+      hint: `It lies at ${out.got}, the hilt at ${out.hilt}: add the section around it, or correct a height.`,
+      of: path,
+    })
+  const moves = s.seats !== undefined || s.from !== undefined
+  const shift = moves ? walls().sledShift(ctx, heights, s, ends, sections, print) : exact(0)
   const own = insertions.filter((i) => i.moves === path)
   const outside = outsideOf({ ctx, heights, input: s, ends, sections, insertions: own, print })
   if (!outside) return undefined

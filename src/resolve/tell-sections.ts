@@ -6,6 +6,21 @@ import { jointOf } from './seam.ts'
 export function tellSections(ctx: Context, inputs: readonly SectionInput[]): void {
   tellClosed(ctx, inputs)
   tellUnengaged(ctx, inputs)
+  askThreads(ctx, inputs)
+}
+
+/** A joint's thread is in one of its two bores, and what passes has to pass its crests there. */
+function askThreads(ctx: Context, inputs: readonly SectionInput[]): void {
+  for (const { id, name = id, rear, blade, thread } of ctx.project.joints) {
+    const bores = inputs.filter((s) => s.id === rear || s.id === blade).flatMap((s) => s.bore)
+    if (thread !== undefined && !bores.some((step) => step.thread !== undefined || step.kind === 'threaded'))
+      ctx.missing.push({
+        path: `joints/${id}/thread`,
+        what: `which bore has the thread of ${name}`,
+        hint: `Make the step threaded that ${thread} is cut in: its crests are narrower than a plain bore.`,
+        of: `sections/${rear}`,
+      })
+  }
 }
 
 /** Metal that closes the bore, and that nobody has measured. */

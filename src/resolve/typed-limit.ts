@@ -1,7 +1,8 @@
 import { parseAngle, parseLength } from '../entry/entry.ts'
+import { isFromReadings } from '../project/forms.ts'
 import type { QuantityInput } from '../project/schema/quantity.ts'
-import { least, most } from '../quantity/quantity.ts'
-import type { Context } from './context.ts'
+import { least, most, type Quantity } from '../quantity/quantity.ts'
+import { type Context, wrong } from './context.ts'
 import { type Ask, quantityOf } from './quantity.ts'
 
 /**
@@ -23,3 +24,20 @@ export function hasSpread(input: QuantityInput | undefined): boolean {
 /** One number and nothing else, however it was written: where something will be drawn it is exact, and no reading. */
 export const isBare = (input: QuantityInput): boolean =>
   typeof input === 'number' || (typeof input === 'string' && !hasSpread(input))
+
+/** A size or height of what will be printed: one number, for how far a print strays is the printer's to say. */
+export function oneNumber(
+  ctx: Context,
+  input: QuantityInput,
+  q: Quantity | undefined,
+  path: string,
+): Quantity | undefined {
+  const several = typeof input === 'object' && isFromReadings(input)
+  if (!q || !(several || (hasSpread(input) && least(q) < most(q)))) return q
+  const [from, to] = [least(q), most(q)].map((n) => Number(n.toFixed(3)))
+  const hint = 'Give one number: it is drawn once, and the printer’s error says how far a print strays.'
+  return wrong(ctx, 'contradiction', path, `${from} to ${to}`, 'one number', hint)
+}
+
+export const drawnDiameter = (ctx: Context, input: QuantityInput, path: string): Quantity | undefined =>
+  oneNumber(ctx, input, quantityOf(ctx, input, { path, as: 'outside' }), path)

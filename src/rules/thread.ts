@@ -126,19 +126,22 @@ export function limitsQuantity(limits: Limits, thread: Thread, path: string): Qu
 }
 
 /**
- * Asks about a bore reading taken at an internal thread: nearer to the major diameter than to the minor one (and at
- * most half a pitch above it), it was probably taken in the roots, while what passes has to pass the crests.
+ * Asks about a bore reading taken at an internal thread: wider than its crests are at the most (and at most half a pitch
+ * above the major diameter), it was taken in the roots or between, while what passes has to pass the crests.
  * Undefined where there is nothing to ask.
  */
-export function threadReadingQuestion(reading: number, thread: Thread, path: string): Problem | undefined {
-  const minor = thread.major - minorShare * thread.pitch
-  const near = reading > (thread.major + minor) / 2 && reading <= thread.major + thread.pitch / 2
-  if (!near) return undefined
+export function threadReadingQuestion(
+  reading: number,
+  thread: Thread,
+  crests: Limits,
+  path: string,
+): Problem | undefined {
+  if (reading <= crests.max || reading > thread.major + thread.pitch / 2) return undefined
   return problem(
     'suspicious',
     path,
     reading,
-    `the crests of ${thread.name}, ${f(minor)} mm; its roots are at ${f(thread.major)} mm`,
+    `the crests of ${thread.name}, ${f(crests.min)} to ${f(crests.max)} mm; its roots are at ${f(thread.major)} mm`,
     'Crest or root? What goes through has to pass the crests: read across them, or leave the bore to the thread.',
   )
 }

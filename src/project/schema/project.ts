@@ -18,7 +18,12 @@ const job = z.looseObject({
   ...named,
   client: z.string().max(120).optional(),
   invented: z.boolean().optional(),
-  units: z.enum(['mm', 'inch']).optional(),
+  /** Every number of a file is mm; another unit stands beside its number, in text. */
+  units: z
+    .literal('mm', {
+      error: '"mm"§Every number in a file is mm. Write inches with their unit, "1 1/4 in", and leave this out.',
+    })
+    .optional(),
 })
 
 /** A moment of the hilt's life: what is not there then. */

@@ -1,5 +1,6 @@
 import type { PlanBody, PlanItem } from '../../../geometry/plan/plan.ts'
 import { planSpan } from '../../../geometry/plan/plan.ts'
+import type { Part } from '../../resolve/assembly.ts'
 import { derived, dimension } from '../dimensions.ts'
 import { cannot, drawnAt, innerRadius, nestJob, type SledJob } from '../job.ts'
 import { nestOf } from '../nests/nest-of.ts'
@@ -24,7 +25,9 @@ interface Disc {
 export function discsOnRods(job: SledJob): PlanBody[] {
   carriesNone(job)
   const shared = job.parts.flatMap((p) => nestOf(job, p))
-  return discsOf(job).map((d): PlanBody => {
+  const discs = discsOf(job)
+  holdsAll(job, discs, shared)
+  return discs.map((d): PlanBody => {
     const R = innerRadius(job.sled, d.z0, d.z1)
     const by = `sleds/${job.sled.id}`
     const path = `${by}/discs/${d.id}/thickness`
@@ -48,6 +51,26 @@ export function discsOnRods(job: SledJob): PlanBody[] {
       items: [disc, ...shared.filter((x) => beside(x, d))],
     }
   })
+}
+
+/** A part is held where its nest meets a disc, a contact where a disc is behind the face it stands on. */
+function holdsAll(job: SledJob, discs: readonly Disc[], nests: readonly PlanItem[]): void {
+  for (const { id, name, ends, contact, input } of job.parts) {
+    const own = nests.filter((x) => x.by === id && x.op === 'cut')
+    const [from, to] = contact ? behind(contact) : [ends.rear.nominal, ends.blade.nominal]
+    const isHeld = (d: Disc) => (contact ? d.z1 > from && d.z0 < to : own.some((x) => beside(x, d)))
+    if (discs.some(isHeld) || input.held === 'glued') continue
+    const away = Math.min(...discs.map((d) => Math.max(d.z0 - to, from - d.z1)))
+    const got = contact ? `stands at z ${contact.base.nominal.toFixed(1)}` : `z ${from.toFixed(1)} to ${to.toFixed(1)}`
+    const hint = 'Add a disc there, or move it to one.'
+    cannot(job, `${id}/at/z`, got, `at a disc, for nothing else holds ${name}`, hint, Math.max(away, 0.01))
+  }
+}
+
+/** A little of what must be there for a contact to stand on. */
+function behind({ base, end }: NonNullable<Part['contact']>): [number, number] {
+  const z = base.nominal
+  return end === 'rear' ? [z - 0.1, z] : [z, z + 0.1]
 }
 
 /** Keys, towers and cross walls stand on a body; discs have none. */

@@ -1,6 +1,6 @@
 import type { Dimension } from '../../../geometry/plan/plan.ts'
-import { clock } from '../../../geometry/region/point.ts'
 import { least, most } from '../../quantity/quantity.ts'
+import { openSide as side } from '../../resolve/open-side.ts'
 import { derived, dimension } from '../dimensions.ts'
 import { nestGap } from '../fit.ts'
 import { axialSlack, cannot, innerRadius, type NestJob } from '../job.ts'
@@ -24,8 +24,8 @@ export function roundNest(job: NestJob): RoundNest {
     typed?.pocketRadius === undefined
       ? derived('pocket radius', own, job.path('gap'), 'largest part plus gap')
       : dimension('pocket radius', typed.pocketRadius, own, job.path('pocketRadius'), 'typed')
-  const side = 'the side the part lies nearest to, or away from the boards'
-  const opening = dimension('opening', typed?.opening, openSide(job), job.path('opening'), side, '°')
+  const where = 'the side the part lies nearest to, or away from the boards'
+  const opening = dimension('opening', typed?.opening, openSide(job), job.path('opening'), where, '°')
   const c = { x: part.across.x.nominal, y: part.across.y.nominal }
   const span = pocketSpan(job)
   tooLarge(job, { radius, gap, c, span })
@@ -86,11 +86,6 @@ export function pocketSpan(job: NestJob): Span {
   return { z0: at('rear') ?? least(part.ends.rear) - slack, z1: at('blade') ?? most(part.ends.blade) + slack }
 }
 
-/** The clock angle a round nest opens to: where the part lies nearest to the outside, away from the boards for one on the axis. */
-export function openSide(job: NestJob): number {
-  const { part, parts } = job
-  const at = { x: part.across.x.nominal, y: part.across.y.nominal }
-  if (Math.hypot(at.x, at.y) > 0.2) return Number(clock(at).toFixed(3))
-  const board = parts.find((p) => p.kind === 'board')
-  return board ? (board.across.facing + 180) % 360 : 180
-}
+/** The clock angle the nest of a part opens to where none is typed. */
+export const openSide = ({ part, parts }: NestJob): number =>
+  side(part.across, parts.find((p) => p.kind === 'board')?.across)

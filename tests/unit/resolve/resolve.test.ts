@@ -47,9 +47,10 @@ describe('sections and their bores', () => {
     expect(a.sections[0]?.steps[0]?.r0?.nominal).toBeCloseTo((32 - 1.08253) / 2, 4)
   })
 
-  it('question a reading near the major diameter of a threaded mouth, and use the crests', () => {
+  // Half way up, at the roots, and of another thread.
+  it.each([31.3, 31.95, 34])('question %s at a mouth of M32 × 1, and use the crests, 31.15 at most', (diameter) => {
     const a = assemblyOf(
-      tube({ sections: [{ id: 'body', length: 50, bore: [{ id: 'mouth', thread: 'M32x1', diameter: 31.95 }] }] }),
+      tube({ sections: [{ id: 'body', length: 50, bore: [{ id: 'mouth', thread: 'M32x1', diameter }] }] }),
     )
     expect(a.questions.map((q) => q.path)).toEqual(['sections/body/bore/mouth/diameter'])
     expect(a.sections[0]?.steps[0]?.r0?.nominal).toBeLessThan(15.5)

@@ -239,25 +239,26 @@ describe('a reading at a threaded mouth: crest or root?', () => {
     [32.8, true],
     [32.25, true],
     [33.2, true],
-    [32.1, false],
+    [32.1, true],
+    [31.69, true],
+    [31.67, false],
     [31.4, false],
     [31.376, false],
     [30, false],
     [33.76, false],
     [36, false],
-  ])('%s in M33 × 1.5 (31.376 to 33): asked %s', (reading, asked) => {
-    const p = threadReadingQuestion(reading, t, 'sections/a/bore/0/diameter')
+  ])('%s in M33 × 1.5 (crests 31.376 to 31.682, roots 33): asked %s', (reading, asked) => {
+    const p = threadReadingQuestion(reading, t, bore('M33x1.5'), 'sections/a/bore/0/diameter')
     expect(p !== undefined).toBe(asked)
     if (p) expect(p).toMatchObject({ code: 'suspicious', path: 'sections/a/bore/0/diameter', got: String(reading) })
     if (p) expect(`${p.limit} ${p.hint}`).toMatch(/31\.376.*Crest or root\?/s)
   })
 
-  it('is about readings nearer to the roots than to the crests, whatever the thread', () => {
+  it('is about readings wider than the crests can be, whatever the thread', () => {
     for (const typed of ['M36x1', '1 1/4-20', '1.25-18 UN', 'M3']) {
-      const other = thread(typed)
-      const crest = bore(typed).min
-      expect(threadReadingQuestion(crest + 0.4 * (other.major - crest), other, 'p')).toBeUndefined()
-      expect(threadReadingQuestion(crest + 0.6 * (other.major - crest), other, 'p')).toBeDefined()
+      const crests = bore(typed)
+      expect(threadReadingQuestion(crests.max - 0.01, thread(typed), crests, 'p')).toBeUndefined()
+      expect(threadReadingQuestion(crests.max + 0.01, thread(typed), crests, 'p')).toBeDefined()
     }
   })
 })

@@ -114,6 +114,21 @@ describe('discs on rods', () => {
     expect(fault.hint).toContain(nearest)
   })
 
+  it('holds what meets a disc, and says what none does', () => {
+    const discs = [
+      { id: 'a', z: 10, thickness: 12 },
+      { id: 'b', z: 94 },
+    ]
+    const slender = (z: number, length: number, extra: object = {}) =>
+      cell({ at: { z: sure(z) }, body: { shape: 'cylinder', diameter: sure(12), length: sure(length) }, ...extra })
+    const faults = (...on: typeof parts) => faultsOf(typed(discs, {}, on)).map((f) => `${f.path} ${f.got}`)
+    expect(faults(slender(20, 65), spring())).toEqual([])
+    // No disc is behind the face at 25 that the spring stands on.
+    expect(faults(slender(30, 65), spring({ at: { z: sure(25) } }))).toEqual(['parts/spring/at/z "stands at z 25.0"'])
+    expect(faults(slender(30, 60))).toEqual(['parts/cell/at/z "z 30.0 to 90.0"'])
+    expect(faults(slender(30, 60, { held: 'glued' }))).toEqual([])
+  })
+
   it('carries no keys, towers or cross walls, and says so of each', () => {
     const faults = faultsOf(
       typed([{ id: 'a', z: 40 }], {

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { sure } from '../checks/judged.ts'
+import { assemblyOf, problemsOf } from '../resolve/project-of.ts'
 import {
+  board,
   builder,
   cell,
   dimensionOf,
@@ -54,6 +57,28 @@ describe('a spring’s seat', () => {
 })
 
 describe('a leaf’s slot', () => {
+  it.each([
+    ['where the nest of its cell opens', [cell(), leaf()], { opening: 70 }, 70],
+    ['away from a board', [cell(), leaf(), board({ at: { z: sure(40), facing: 60 } })], {}, 240],
+    [
+      'where its cell lies nearest to the outside',
+      [cell({ at: { z: 20, across: { r: 3, theta: 90 } } }), leaf()],
+      {},
+      90,
+    ],
+  ])('opens %s, and the leaf lies as it does', (_where, parts, typed, angle) => {
+    const project = job({ nests: [nest('cell', typed)] }, { parts })
+    const body = assemblyOf(project).parts.find((p) => p.kind === 'contact')?.bodies[0]
+    expect(body?.shape).toMatchObject({ kind: 'box', facing: angle })
+    expect(solidOf(project, 'parts/leaf/slot', 'box').facing).toBe(angle)
+  })
+
+  it('decides how the leaf faces, which is not to be typed', () => {
+    const at = (facing: object) => problemsOf(job({}, { parts: [cell(), leaf({ at: { z: sure(87), ...facing } })] }))
+    expect(at({ facing: 90 }).map((p) => p.path)).toEqual(['parts/leaf/at/facing'])
+    expect(at({})).toEqual([])
+  })
+
   it('lies in the wall behind the leaf, as thick as leaf and play, open to the side the cell goes in by', () => {
     const slot = solidOf(pair(), 'parts/leaf/slot', 'box')
     expect([slot.z0, slot.z1]).toEqual([expect.closeTo(86.95, 9), expect.closeTo(87.7, 9)])
