@@ -14,7 +14,6 @@ import type { BlockPiece, Local, Piece } from './part-body.ts'
 import { contactOf, type PartSizes } from './part-heights.ts'
 import { quantityOf } from './quantity.ts'
 import { walls } from './rare.ts'
-import { turned } from './turned.ts'
 import { isBare } from './typed-limit.ts'
 
 interface World {
