@@ -1,8 +1,8 @@
 import type { Context } from './context.ts'
 
-/** Fields that a file keeps and no check looks at yet: whoever filled them in might believe that one does. */
+/** What a file tells, or leaves out, and no check looks at yet: whoever reads the verdict might believe that one does. */
 export function tellNotYet(ctx: Context): void {
-  const { insertions, joints, sleeves, wires } = ctx.project
+  const { insertions, joints, parts, sleeves, wires } = ctx.project
   const named = ({ id, name = id }: { id: string; name?: string | undefined }) => `"${name}"`
   const found = [
     ...insertions.filter((i) => i.mayTurn).map((i) => `that ${named(i)} may turn`),
@@ -13,6 +13,9 @@ export function tellNotYet(ctx: Context): void {
     ...sleeves
       .filter((s) => s.outside ?? s.standoff ?? s.rearEnd ?? s.bladeEnd ?? s.sliding)
       .map((s) => `outside, gap, ends and sliding of ${named(s)}`),
+    ...parts
+      .filter((p) => (p.kind === 'port' || p.kind === 'switch') && p.through === undefined)
+      .map((p) => `how ${named(p)} is reached from outside, as no opening is told for it`),
   ]
-  if (found.length > 0) ctx.assumptions.push(`Kept for later, and not looked at yet: ${found.join('; ')}.`)
+  if (found.length > 0) ctx.assumptions.push(`Not looked at yet: ${found.join('; ')}.`)
 }

@@ -4,7 +4,7 @@ import type { ProjectInput } from '../../../src/project/schema/project.ts'
 import { assemblyOf, tube } from './project-of.ts'
 
 const told = (extra: Partial<ProjectInput>) =>
-  assemblyOf(tube(extra)).assumptions.find((a) => a.startsWith('Kept for later'))
+  assemblyOf(tube(extra)).assumptions.find((a) => a.startsWith('Not looked at yet'))
 const sleeve = { id: 'grip', z: 40, length: 60 }
 const wires = { id: 'loom', preset: 'wire-26-silicone', count: 2 }
 
@@ -32,12 +32,30 @@ describe('what is filled in and not looked at yet', () => {
       wires: [{ ...wires, from: 'parts/block' }],
     })
     expect(all).toBe(
-      'Kept for later, and not looked at yet: that "in" may turn; where "loom" lead; outside, gap, ends and sliding of "grip".',
+      'Not looked at yet: that "in" may turn; where "loom" lead; outside, gap, ends and sliding of "grip".',
     )
   })
 
   it('is not told of what is not filled in', () => {
     expect(told({ sleeves: [sleeve], sleds: [{ id: 'main', from: 10, to: 60 }], wires: [wires] })).toBeUndefined()
+  })
+})
+
+describe('a switch and a port', () => {
+  const part = (kind: 'switch' | 'port' | 'other') => ({
+    id: kind,
+    kind,
+    body: { shape: 'box' as const, width: 3, height: 3, length: 3 },
+    at: { z: 20 },
+  })
+  const sleds = [{ id: 'main', from: 10, to: 60 }]
+
+  it('of which no opening is told may lie behind solid metal: that is said', () => {
+    expect(told({ sleds, parts: [part('port')] })).toBe(
+      'Not looked at yet: how "port" is reached from outside, as no opening is told for it.',
+    )
+    expect(told({ sleds, parts: [part('switch')] })).toContain('"switch"')
+    expect(told({ sleds, parts: [part('other')] })).toBeUndefined()
   })
 })
 
