@@ -1,6 +1,6 @@
 import { placeWords } from '../project/place-words.ts'
 import type { Part, Sled } from '../resolve/assembly.ts'
-import { type Finding, finding, type Where } from './finding.ts'
+import { type Finding, type Fix, finding, type Where } from './finding.ts'
 import { roomier } from './fix-outside.ts'
 import type { Check, World } from './world.ts'
 
@@ -35,7 +35,7 @@ function faults(world: World, sled: Sled): Finding[] {
       state: 'every state',
       why: `Got ${problem.got.replaceAll('"', '')}; allowed is ${problem.limit}.`,
       source: 'the sled’s own geometry',
-      fix: [...(part ? roomier(sled, part, lack) : []), { text: problem.hint, path: problem.path }],
+      fix: fixesOf(sled, part, lack, { text: problem.hint, path: problem.path }),
     })
   })
 }
@@ -43,6 +43,12 @@ function faults(world: World, sled: Sled): Finding[] {
 /** The part whose nest is too large for the sled around it. */
 const nestedPart = (world: World, sled: Sled, path: string): Part | undefined =>
   world.assembly.parts.find((p) => path === `sleds/${sled.id}/nests/${p.id}/gap`)
+
+/** A wider sled, or the part that would fit: each says how wide. The hint where neither can be said. */
+function fixesOf(sled: Sled, part: Part | undefined, lack: number, hint: Fix): Fix[] {
+  const sized = part ? roomier(sled, part, lack).map(({ onlyTried: _, ...fix }) => fix) : []
+  return sized.length > 0 ? sized : [hint]
+}
 
 /** Where it lies farthest from the axis. */
 function outermost({ ends, across, extent }: Part): Where {

@@ -1,6 +1,6 @@
 import { marginsOf } from '../quantity/margins.ts'
 import { exact } from '../quantity/quantity.ts'
-import type { Sled } from '../resolve/assembly.ts'
+import type { Part, Sled } from '../resolve/assembly.ts'
 import { type Finding, finding } from './finding.ts'
 import { roomier } from './fix-outside.ts'
 import { thinnestWall } from './walls.ts'
@@ -25,6 +25,9 @@ function judged(world: World, sled: Sled): Finding[] {
   // Beside the nest of one part, that part or the sled around it may make room.
   const [of, other] = thinnest.parts
   const nested = other === undefined ? world.assembly.parts.find((p) => p.id === of) : undefined
+  // Where its nest is refused for that wall, it is told there, with what would go in.
+  const refused = nested && world.faults.get(sled.id)?.some((f) => f.problem.path === nestPath(sled, nested))
+  if (refused) return []
   const margin = exact(thinnest.thickness - limit)
   return [
     finding({
@@ -51,10 +54,15 @@ function judged(world: World, sled: Sled): Finding[] {
           : [
               ...(nested ? roomier(sled, nested, limit - thinnest.thickness) : []),
               {
-                text: `Leave ${mm(limit - thinnest.thickness)} mm more there: move them apart, or let the sled be wider or the nest smaller.`,
+                text: `Leave ${mm(limit - thinnest.thickness)} mm more there: ${nested ? 'by another part, or a smaller nest' : 'move them apart, or let a nest be smaller'}${isTyped(sled) ? ', or a wider sled' : ''}.`,
                 path: thinnest.path,
               },
             ],
     }),
   ]
 }
+
+const nestPath = (sled: Sled, part: Part): string => `sleds/${sled.id}/nests/${part.id}/gap`
+
+/** A sled whose width is not typed is as wide already as its way in allows. */
+const isTyped = (sled: Sled): boolean => sled.pieces.some((p) => p.how !== 'default')

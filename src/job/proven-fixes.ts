@@ -30,7 +30,7 @@ export function provenFor(job: FixJob, finding: Finding): readonly Fix[] {
   const proven = [...tried.flatMap((fix) => best(job, finding, fix) ?? []), ...listed]
   const [clean, spoiling] = [proven.filter((p) => !spoils(p)), proven.filter(spoils)]
   const noWay = clean.length === 0 && (spoiling.length > 0 || (tried.length > 0 && told.length === 0))
-  return [...sorted(clean), ...told, ...(noWay ? [none(spoiling.length > 0)] : []), ...sorted(spoiling)]
+  return [...sorted(clean), ...told, ...(noWay ? [none(spoiling.length > 0, finding)] : []), ...sorted(spoiling)]
 }
 
 /** Advice that stays advice, and that for which the list holds a part that does it. */
@@ -74,8 +74,8 @@ function byOutcome(a: Proven, b: Proven): number {
 }
 
 /** Said where no number leads to anything but another clash: no place in the project is to blame for that. */
-const none = (others: boolean): Fix => ({
-  text: `No single number that was tried clears this${others ? ': each leads to another clash' : ''}.`,
+const none = (others: boolean, { parts }: Finding): Fix => ({
+  text: `No single number that was tried clears this${others ? ': each leads to another clash' : ''}.${parts.filter((p) => p.startsWith('parts/')).length > 1 ? ' Move one of the two along or around, or take a smaller one.' : ''}`,
   path: '',
 })
 

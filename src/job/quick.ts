@@ -78,21 +78,14 @@ function laidOut(input: QuickInput, layout: Layout, presets: Presets): Outcome<Q
 
 /** The quick check's numbers as a whole project, from which a full job can grow. */
 export function quickProject(input: QuickInput, layout: Layout, spacing = usualSpacing): Project {
-  const speakerEnd =
+  const behindSpeaker = (by: number): Z =>
     input.speaker === undefined
-      ? usual.mouth + usual.endWall
-      : { of: 'parts/speaker', end: 'blade' as const, by: spacing.bulkhead }
+      ? behindMouth(input, by)
+      : { of: 'parts/speaker', end: 'blade', by: spacing.bulkhead + by }
   const parts: PartInput[] = [
-    ...(input.speaker === undefined ? [] : [round('speaker', 'speaker', input.speaker, usual.mouth + usual.endWall)]),
-    round(
-      'cell',
-      'cell',
-      input.cell,
-      typeof speakerEnd === 'number'
-        ? speakerEnd + usual.rearContact
-        : { ...speakerEnd, by: spacing.bulkhead + usual.rearContact },
-    ),
-    contact('rear-contact', 'contact-coil', 'rear', speakerEnd),
+    ...(input.speaker === undefined ? [] : [round('speaker', 'speaker', input.speaker, behindMouth(input, 0))]),
+    round('cell', 'cell', input.cell, behindSpeaker(usual.rearContact)),
+    contact('rear-contact', 'contact-coil', 'rear', behindSpeaker(0)),
     contact('blade-contact', 'contact-leaf', 'blade'),
     ...(input.board === undefined ? [] : [board(input.board, layout, spacing)]),
   ]
@@ -162,6 +155,12 @@ const noLists = {
 }
 
 type Z = NonNullable<NonNullable<PartInput['at']>['z']>
+
+/** Where the first part begins: behind the thread of the mouth, which is for what screws into it. */
+function behindMouth({ thread }: QuickInput, more: number): Z {
+  const by = usual.mouth + usual.endWall + more
+  return thread ? { of: 'sections/tube/mouth', end: 'blade', by } : by
+}
 
 function round(
   id: string,

@@ -1,10 +1,11 @@
 import { type Problem, problem } from '../problem/problem.ts'
 import { referrersOf } from '../project/referrers.ts'
+import type { SectionInput } from '../project/schema/hilt.ts'
 import type { Project } from '../project/schema/project.ts'
 import type { SoFar } from './so-far.ts'
 
 /**
- * The job without the sections, features and screws that were begun and have a size still empty, so that the rest is
+ * The job without the sections, steps, features and screws that were begun and have a size still empty, so that the rest is
  * drawn and judged while they are typed. What something else names stays, and is found wrong like any other; so does
  * the only section.
  */
@@ -19,8 +20,32 @@ export function withoutUnfinished(project: Project): SoFar {
     })
     return gone.length === 0 ? before : { ...before, [list]: before[list].filter((r) => !gone.some((g) => g === r)) }
   }
-  return { project: withoutSections(left('screws', left('features', project)), waiting), waiting }
+  return {
+    project: withoutSteps(withoutSections(left('screws', left('features', project)), waiting), waiting),
+    waiting,
+  }
 }
+
+type Step = SectionInput['bore'][number]
+
+/** A step just added, of which nothing is told, while it is not told either how long the one before it is. */
+function withoutSteps(project: Project, waiting: Problem[]): Project {
+  const left = (s: SectionInput, list: 'bore' | 'outside'): SectionInput => {
+    const steps: readonly Step[] = s[list] ?? []
+    const open = steps.flatMap((step, i) => (isEmpty(step.length) ? [i] : []))
+    const [first] = open
+    const begun = open.filter((i) => i !== first && isBegun(steps[i] as Step))
+    if (first === undefined || begun.length === 0) return s
+    const path = `sections/${s.id}/${list}/${steps[first]?.id ?? first}/length`
+    waiting.push(waits(path, `the ${list} of ${s.name ?? s.id}`))
+    return { ...s, [list]: steps.filter((_, i) => !begun.includes(i)) }
+  }
+  const sections = project.sections.map((s) => left(left(s, 'bore'), 'outside'))
+  return sections.every((s, i) => s === project.sections[i]) ? project : { ...project, sections }
+}
+
+const isEmpty = (value: unknown): boolean => value === undefined || value === ''
+const isBegun = (step: Step): boolean => isEmpty(step.diameter) && isEmpty(step.thread) && step.kind !== 'solid'
 
 function withoutSections(project: Project, waiting: Problem[]): Project {
   const gone = project.sections.filter(

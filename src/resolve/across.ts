@@ -91,6 +91,8 @@ function along(r: Quantity, theta: Quantity): { x: Quantity; y: Quantity } {
 /** Pushed towards the sled's outside until `gap` is left: round parts by their radius, flat ones by their corners. */
 function pushedOut(ctx: Context, input: Pushed, ask: AcrossAsk): Across | undefined {
   const [theta, gap] = [direction(ctx, input.pushed, ask, 'pushed'), offset(ctx, input.gap, ask, 'gap')]
+  // Where the hilt around it is wrong already, nobody knows how wide its sled is.
+  if (!ask.envelope && ctx.problems.length > 0) return undefined
   if (!ask.envelope)
     return wrong(
       ctx,

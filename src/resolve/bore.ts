@@ -1,5 +1,6 @@
 import { plausible } from '../entry/plausible.ts'
 import type { BoreStepInput, SectionInput } from '../project/schema/hilt.ts'
+import type { QuantityInput } from '../project/schema/quantity.ts'
 import { add, combine, exact, least, type Quantity, scale, sub } from '../quantity/quantity.ts'
 import { freeBore, limitsQuantity, threadReadingQuestion } from '../rules/thread.ts'
 import { parseThread, type Thread } from '../rules/thread-designation.ts'
@@ -20,7 +21,16 @@ const lengthSlack = 0.5
 /** The steps of a section's bore, from its rear. */
 export function stepsOf(ctx: Context, s: SectionInput, ends: Ends, sway: Quantity | undefined): Step[] {
   const path = `sections/${s.id}`
-  const lengths = stepLengths(ctx, s, ends)
+  if (s.bore.length === 0)
+    wrong(
+      ctx,
+      'missing',
+      `${path}/bore`,
+      'no steps',
+      'at least one step',
+      'A plain tube has one step with its diameter.',
+    )
+  const lengths = stepLengths(ctx, `${path}/bore`, s.bore, ends)
   if (!lengths) return []
   const centre = s.eccentricity ? walls().eccentric(ctx, s.id, s.eccentricity) : onAxis
   const variants = s.clamp ? walls().clampStates(ctx, s.id, s.clamp) : unclamped
@@ -58,22 +68,29 @@ export function stepsOf(ctx: Context, s: SectionInput, ends: Ends, sway: Quantit
   })
 }
 
-/** Each step's length; the one without takes what is left of the section. */
-function stepLengths(ctx: Context, s: SectionInput, ends: Ends): Quantity[] | undefined {
-  const path = `sections/${s.id}/bore`
-  if (s.bore.length === 0)
-    return wrong(ctx, 'missing', path, 'no steps', 'at least one step', 'A plain tube has one step with its diameter.')
-  const open = s.bore.flatMap((b, i) => (b.length === undefined ? [i] : []))
+interface LengthStep {
+  readonly id?: string | undefined
+  readonly length?: QuantityInput | undefined
+}
+
+/** Each step's length, of a bore or an outside; the one without takes what is left of the section. */
+export function stepLengths(
+  ctx: Context,
+  path: string,
+  steps: readonly LengthStep[],
+  ends: Ends,
+): Quantity[] | undefined {
+  const open = steps.flatMap((b, i) => (b.length === undefined ? [i] : []))
   if (open.length > 1)
     return wrong(
       ctx,
       'missing',
-      `${path}/${s.bore[open[1] as number]?.id ?? open[1]}/length`,
+      `${path}/${steps[open[1] as number]?.id ?? open[1]}/length`,
       undefined,
       'one step without a length at most',
       'Give the length of every step but one.',
     )
-  const given = s.bore.map((b, i) =>
+  const given = steps.map((b, i) =>
     b.length === undefined
       ? exact(0)
       : quantityOf(ctx, b.length, { path: `${path}/${b.id ?? i}/length`, as: 'length' }),
@@ -96,7 +113,7 @@ function stepLengths(ctx: Context, s: SectionInput, ends: Ends): Quantity[] | un
     return wrong(
       ctx,
       'contradiction',
-      `${path}/${s.bore[last]?.id ?? last}/length`,
+      `${path}/${steps[last]?.id ?? last}/length`,
       `${round(rest.nominal)} mm left`,
       'more than 0',
       `The other steps already fill the section's ${round(whole.nominal)} mm.`,

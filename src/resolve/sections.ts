@@ -2,7 +2,7 @@ import { plausible } from '../entry/plausible.ts'
 import { suspectWall } from '../entry/suspicion.ts'
 import type { SectionInput } from '../project/schema/hilt.ts'
 import { add, exact, known, most, type Quantity, sub } from '../quantity/quantity.ts'
-import { stepsOf } from './bore.ts'
+import { stepLengths, stepsOf } from './bore.ts'
 import { ask, type Context, limitOf, wrong } from './context.ts'
 import type { Heights } from './heights.ts'
 import type { Section } from './metal.ts'
@@ -108,12 +108,12 @@ function playOf(ctx: Context, inputs: readonly SectionInput[], s: SectionInput):
 function outsideOf(ctx: Context, s: SectionInput, rear: Quantity, blade: Quantity): Section['outside'] {
   let z = rear
   const list = s.outside ?? []
+  if (list.length === 0) return []
+  const lengths = stepLengths(ctx, `sections/${s.id}/outside`, list, { rear, blade }) ?? []
   return list.flatMap((o, i) => {
     const path = `sections/${s.id}/outside/${i}`
     const z0 = z
-    const length =
-      o.length === undefined ? undefined : quantityOf(ctx, o.length, { path: `${path}/length`, as: 'length' })
-    z = length ? add(z, length) : blade
+    z = i === list.length - 1 ? blade : add(z, lengths[i] ?? exact(0))
     const d0 = quantityOf(ctx, o.diameter, { path: `${path}/diameter`, as: 'outside' })
     const d1 =
       o.diameterEnd === undefined ? d0 : quantityOf(ctx, o.diameterEnd, { path: `${path}/diameterEnd`, as: 'outside' })

@@ -28,13 +28,7 @@ export function throughWall(
       : quantityOf(ctx, p.at.outer, { path: `${path}/at/outer`, as: 'offset', min: 0 })
   if (!theta) return undefined
   if (!outer) {
-    if (p.at?.outer === undefined)
-      ctx.missing.push({
-        path: `${path}/at/outer`,
-        what: 'radius of its outer end',
-        hint: 'Give the radius from the axis to its outer end, or the outside diameter of the section.',
-        of: path,
-      })
+    if (p.at?.outer === undefined) ctx.missing.push({ ...lacking(path, section, middle), of: path })
     return undefined
   }
   const behind = [wireSpace(ctx, p, 'tags'), wireSpace(ctx, p, 'wireBend')].filter((q) => q !== undefined)
@@ -81,6 +75,22 @@ function wireSpace(ctx: Context, p: PartInput, field: 'tags' | 'wireBend'): Quan
 }
 
 /** Outside radius of its section at a height, where it was given. */
+/** What would tell how far out a part in the wall begins. */
+function lacking(path: string, section: Section | undefined, { nominal: z }: Quantity) {
+  const [rear, blade] = [section?.ends.rear.nominal ?? 0, section?.ends.blade.nominal ?? 0]
+  if (section && section.outside.length > 0 && (z < rear || z > blade))
+    return {
+      path: `${path}/at/z`,
+      what: `a place along ${section.name}`,
+      hint: `Its middle lies at z ${z.toFixed(1)}; ${section.name} reaches from ${rear.toFixed(1)} to ${blade.toFixed(1)}: correct the height, or say which section it sits on.`,
+    }
+  return {
+    path: `${path}/at/outer`,
+    what: 'radius of its outer end',
+    hint: 'Give the radius from the axis to its outer end, or the outside diameter of the section.',
+  }
+}
+
 function outsideRadius(section: Section, z: Quantity): Quantity | undefined {
   const piece = section.outside.find((o) => z.nominal >= o.z0.nominal && z.nominal <= o.z1.nominal)
   return piece && scale(alongTaper(piece, piece.d0, piece.d1, z), 0.5)

@@ -14,6 +14,7 @@ const finding = (id: string, worst: number, fix: Fix[]): Finding =>
     title: id,
     status: worst >= 0 ? 'clear' : 'clash',
     margin: { worst, nominal: worst, best: worst },
+    parts: [],
     fix,
   }) as never
 

@@ -38,6 +38,23 @@ describe('a job that is still being measured', () => {
     expect(soFar(hidden).project.features).toHaveLength(1)
   })
 
+  it.each(['bore', 'outside'] as const)(
+    'leaves out a step just added, until the one before it has a length: %s',
+    (list) => {
+      const steps = [
+        { id: 'a', diameter: '31' },
+        { id: 'b', diameter: '' },
+      ]
+      const section = { ...tube('body', '150'), outside: [{ diameter: '38' }], [list]: steps }
+      const job = { ...begun, sections: [section], joints: [], features: [], sleds: [], insertions: [] }
+      const { project, waiting } = soFar(job)
+      expect(project.sections[0]?.[list]).toEqual([steps[0]])
+      expect(waiting.map((p) => p.path)).toEqual([`sections/body/${list}/a/length`])
+      const told = { ...job, sections: [{ ...section, [list]: [{ ...steps[0], length: '100' }, steps[1]] }] }
+      expect(soFar(told)).toEqual({ project: told, waiting: [] })
+    },
+  )
+
   it('leaves a whole job as it is', () => {
     const whole = { ...begun, sections: [tube('body', '150')], joints: [], features: [], sleds: [], insertions: [] }
     expect(soFar(whole)).toEqual({ project: whole, waiting: [] })

@@ -42,6 +42,18 @@ describe('sections and their bores', () => {
     expect(most(main?.z1 as never) - 80).toBeCloseTo(0.3, 9)
   })
 
+  it('so do the steps of the outside, wherever the one without a length stands', () => {
+    const outside = [{ diameter: 38 }, { diameter: 30, length: 8 }]
+    const section = { id: 'pommel', length: 40, outside, bore: [{ id: 'main', diameter: 25 }] }
+    const [pommel] = assemblyOf(tube({ sections: [section] })).sections
+    expect(pommel?.outside.map((o) => [o.z0.nominal, o.z1.nominal, o.d0.nominal])).toEqual([
+      [0, 32, 38],
+      [32, 40, 30],
+    ])
+    const both = { ...section, outside: [{ diameter: 38 }, { diameter: 30 }] }
+    expect(problemsOf(tube({ sections: [both] })).map((p) => p.path)).toEqual(['sections/pommel/outside/1/length'])
+  })
+
   it('take the crests of a thread as the free bore: M32 × 1 leaves 32 − 1.08253 (ISO 724, read)', () => {
     const a = assemblyOf(tube({ sections: [{ id: 'body', length: 50, bore: [{ id: 'mouth', thread: 'M32x1' }] }] }))
     expect(a.sections[0]?.steps[0]?.r0?.nominal).toBeCloseTo((32 - 1.08253) / 2, 4)
