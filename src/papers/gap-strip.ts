@@ -46,6 +46,8 @@ export interface GapCell {
   readonly z0: number
   readonly z1: number
   readonly worst: number
+  /** What is nearest at the worst, where that is something else than as measured. */
+  readonly worstTo: string | undefined
   readonly nominal: number
   readonly best: number
   /** Least gap on the way in up to here, as measured; undefined where nobody says how it goes in. */
@@ -136,7 +138,13 @@ function runOf(world: World, unit: Unit, state: State): GapRun[] {
       const d = gapOfSlice(m.nominal, slice, nominal)
       if (d < nominal) [nominal, tight] = [d, m]
     }
-    const worst = meetings.reduce((least, m) => m.worst.reduce((l, n) => gapOfSlice(n, slice, l), least), nominal)
+    let worst = nominal
+    let last = tight
+    for (const m of meetings)
+      for (const corner of m.worst) {
+        const d = gapOfSlice(corner, slice, worst)
+        if (d < worst) [worst, last] = [d, m]
+      }
     const best = meetings.reduce((least, m) => gapOfSlice(m.best, slice, least), widest)
     return {
       ...slice,
@@ -145,6 +153,7 @@ function runOf(world: World, unit: Unit, state: State): GapRun[] {
       best: Math.max(nominal, best),
       way: ways.length > 0 ? ways.reduce((least, w) => gapOfSlice(w.near, slice, least), nominal) : undefined,
       limit: tight?.demand.limit ?? world.assembly.thresholds.clearance.value,
+      worstTo: last && last.demand.b !== tight?.demand.b ? last.demand.b.name : undefined,
       between: tight ? [named(tight.demand.a), tight.demand.b.name] : [],
       ids: tight ? [tight.demand.a.of, tight.demand.b.of] : [],
     }

@@ -43,7 +43,8 @@ export function ReadoutLine({ strips, cursor, hover, pushed }: ReadoutLineProps)
       {cell && wide === undefined && (
         <span>
           gap here {fixed(cell.nominal)}, at worst {fixed(cell.worst)}
-          {strips && `, needed ${fixed(strips.gap.limit)}`}
+          {cell.worstTo !== undefined && ` to ${cell.worstTo}`}
+          {`, needed ${fixed(cell.limit)}`}
           {!named && `: ${cell.between.join(' to ')}`}
         </span>
       )}

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { gapStripView } from '../../../src/papers/gap-strip.ts'
 import { answerTo, demo } from '../job/demo-answer.ts'
+import { assemblyOf, tube } from '../resolve/project-of.ts'
 
 const pier = answerTo(demo('pier-lantern'))
 const strip = gapStripView(pier.assembly)
@@ -31,6 +32,23 @@ describe('the least gap along the hilt', () => {
         expect(c.nominal).toBeLessThanOrEqual(c.best + 1e-9)
         expect(c.way ?? c.nominal).toBeLessThanOrEqual(c.nominal + 1e-9)
       }
+  })
+
+  it('names what is nearest at the worst only where that is another than as measured', () => {
+    // A sled of 28 in a bore of 30 leaves 1. The pin ends at radius 15.2 and may reach in to 14: 1.2, or nothing.
+    const pin = {
+      id: 'pin',
+      name: 'pin',
+      kind: 'intrusion' as const,
+      on: 'sections/body',
+      at: { z: 40, theta: 90 },
+      shape: { form: 'pin' as const, diameter: 4, tip: { value: 15.2, plus: 0.1, minus: 1.2 } },
+    }
+    const sleds = [{ id: 'main', from: 10, to: 60, diameter: 28 }]
+    const cells = gapStripView(assemblyOf(tube({ features: [pin], sleds }))).runs[0]?.cells ?? []
+    const at = (z: number) => cells.find((c) => c.z0 <= z && c.z1 >= z)
+    expect([at(40.1)?.between[1], at(40.1)?.worstTo]).toEqual(['bore of body', 'pin'])
+    expect([at(20.1)?.between[1], at(20.1)?.worstTo]).toEqual(['bore of body', undefined])
   })
 
   it('shows the mouth thread of a narrow mouth on the way in only', () => {

@@ -66,7 +66,7 @@ describe('zoom and pan of the ruler', () => {
 })
 
 describe('the height of the gap strip', () => {
-  const cell = { z0: 0, z1: 1, best: 1, way: undefined, limit: 0.15, between: [], ids: [] }
+  const cell = { z0: 0, z1: 1, best: 1, way: undefined, worstTo: undefined, limit: 0.15, between: [], ids: [] }
   const strip = (nominal: number, worst: number) => ({
     limit: 0.15,
     widest: 3,
