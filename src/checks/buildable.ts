@@ -33,7 +33,7 @@ function faults(world: World, sled: Sled): Finding[] {
       at: part && outermost(part),
       parts: [`sleds/${sled.id}`, ...(part ? [part.id] : [])],
       state: 'every state',
-      why: `Got ${problem.got.replaceAll('"', '')}; allowed is ${problem.limit}.`,
+      why: `Got ${problem.got.replaceAll('"', '')}; allowed is ${problem.limit}.${part ? asWideAs(sled, part) : ''}`,
       source: 'the sled’s own geometry',
       fix: fixesOf(sled, part, lack, { text: problem.hint, path: problem.path }),
     })
@@ -43,6 +43,13 @@ function faults(world: World, sled: Sled): Finding[] {
 /** The part whose nest is too large for the sled around it. */
 const nestedPart = (world: World, sled: Sled, path: string): Part | undefined =>
   world.assembly.parts.find((p) => path === `sleds/${sled.id}/nests/${p.id}/gap`)
+
+/** Why the sled is no wider there, where nobody typed its width. */
+function asWideAs(sled: Sled, { ends }: Part): string {
+  const z = (ends.rear.nominal + ends.blade.nominal) / 2
+  const by = sled.pieces.find((p) => p.z0 <= z && p.z1 >= z)?.by
+  return by === undefined ? '' : ` It is no wider because of ${by}, in place or on its way in.`
+}
 
 /** A wider sled, or the part that would fit: each says how wide. The hint where neither can be said. */
 function fixesOf(sled: Sled, part: Part | undefined, lack: number, hint: Fix): Fix[] {

@@ -105,6 +105,8 @@ export interface SledPiece {
   readonly how: 'typed' | 'default' | 'derived'
   readonly path: string
   readonly source: string
+  /** The bore that makes it as wide as it is, where no width was typed. */
+  readonly by?: string
 }
 
 export interface SledRing {

@@ -61,6 +61,8 @@ interface Room {
   readonly z0: number
   readonly z1: number
   readonly room: number
+  /** The bore that leaves it. */
+  readonly by: string
 }
 
 /**
@@ -91,7 +93,7 @@ function stepped({ ctx, input, ends, sections, insertions, print }: OutsideAsk):
   const pieces: SledPiece[] = []
   for (let i = 1; i < cuts.length; i++) {
     const [a, b] = [cuts[i - 1] as number, cuts[i] as number]
-    const room = roomAt(rooms, (a + b) / 2)
+    const { room, by } = roomAt(rooms, (a + b) / 2)
     const d = Math.floor((2 * room + 1e-9) / step) * step
     if (!(d > 2))
       return wrong(
@@ -105,15 +107,15 @@ function stepped({ ctx, input, ends, sections, insertions, print }: OutsideAsk):
     const radius = Number(d.toFixed(6)) / 2
     const last = pieces.at(-1)
     if (last && last.radius === radius) pieces[pieces.length - 1] = { ...last, z1: b }
-    else pieces.push({ z0: a, z1: b, radius, how: 'default', path, source })
+    else pieces.push({ z0: a, z1: b, radius, how: 'default', path, source, by })
   }
   return pieces
 }
 
 /** A stretch that stands out of every bore is as wide as its narrowest neighbours. */
-function roomAt(list: readonly Room[], z: number): number {
+function roomAt(list: readonly Room[], z: number): Room {
   const here = list.filter((r) => z > r.z0 && z < r.z1)
-  return Math.min(...(here.length > 0 ? here : list).map((r) => r.room))
+  return (here.length > 0 ? here : list).reduce((a, b) => (b.room < a.room ? b : a))
 }
 
 /**
@@ -124,7 +126,7 @@ const inPlace = (sections: readonly Section[], seats: readonly string[], away: n
   sections
     .flatMap((s) => s.steps)
     .filter((s) => s.kind !== 'solid' && !seats.includes(s.id) && s.r0 && s.r1)
-    .map((s) => ({ z0: least(s.z0) - away, z1: most(s.z1) + away, room: roomIn(s, away) }))
+    .map((s) => ({ z0: least(s.z0) - away, z1: most(s.z1) + away, room: roomIn(s, away), by: s.name }))
 
 const roomIn = (s: Section['steps'][number], away: number): number =>
   Math.min(least(s.r0 as never), least(s.r1 as never)) - away
@@ -151,7 +153,7 @@ function roomsOf(
     const room = roomIn(s, away)
     // Whatever passes this step must pass it on its whole way beyond, and a little before it too.
     return i.heading === 'blade'
-      ? { z0: least(s.z0) - away, z1: z1 + 1, room }
-      : { z0: z0 - 1, z1: most(s.z1) + away, room }
+      ? { z0: least(s.z0) - away, z1: z1 + 1, room, by: s.name }
+      : { z0: z0 - 1, z1: most(s.z1) + away, room, by: s.name }
   })
 }

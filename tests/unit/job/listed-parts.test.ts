@@ -24,7 +24,7 @@ describe('a speaker from the list that is too wide', () => {
   it('is refused in the words of what it lacks: diameters, the part, and where it stands', () => {
     const refused = judged.findings.find((f) => f.check === 'buildable')
     expect(refused?.title).toBe('sled cannot be built: no room in it for speaker')
-    expect(refused?.why).toMatch(/mm across/)
+    expect(refused?.why).toMatch(/mm across\. It is no wider because of bore, in place/)
     expect(refused?.parts).toContain('parts/speaker')
     expect(refused?.at?.z).toBeGreaterThan(0)
   })
