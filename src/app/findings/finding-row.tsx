@@ -57,8 +57,7 @@ function Details({ finding, actions, trying }: Pick<FindingRowProps, 'finding' |
         </span>
         {finding.settled < 0 && margin.nominal >= 0 && (
           <>
-            {' '}
-            As measured it holds; what varies from piece to piece may take more than is left, and no reading settles
+            . As measured it holds; what varies from piece to piece may take more than is left, and no reading settles
             that.
           </>
         )}

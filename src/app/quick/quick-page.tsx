@@ -25,6 +25,8 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
   const { theme, choose } = useTheme()
   const [kept, setKept] = useState(openingForm)
   const { form, invented } = kept
+  // Once shown it stays: the form must not move up under the hand at the first key.
+  const [opening, setOpening] = useState(() => isEmpty(form))
   const [lasts, setLasts] = useState(true)
   const [done, setDone] = useState<Done>()
   const [field, setField] = useState<FieldName>()
@@ -43,6 +45,7 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
   const setForm = (next: QuickForm, by?: Done) => put({ form: next, invented }, by)
   const fill = (next: Kept, by?: Done) => {
     put(next, by)
+    setOpening(isEmpty(next.form))
     setLook({ theta: 0 })
   }
   const goTo = (name: FieldName) => {
@@ -78,7 +81,16 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
         </header>
         <main className="board-area">
           <section className="side" aria-label="What is known">
-            {isEmpty(form) && <Opening onExample={() => fill({ form: exampleForm, invented: true })} />}
+            {(isEmpty(form) || (opening && !invented)) && (
+              <Opening
+                onExample={() =>
+                  fill(
+                    { form: exampleForm, invented: true },
+                    isEmpty(form) ? undefined : { text: 'The numbers are invented.', before: kept },
+                  )
+                }
+              />
+            )}
             {invented && (
               <p className="example-note small">Invented numbers, of a river ferry’s lantern. Type yours over them.</p>
             )}

@@ -44,7 +44,7 @@ export function usePushed(lengthwise: LengthwiseView): PushedStrips | undefined 
       face: depth + brought,
       depth,
       marks: first ? [{ at: { ...first.at, z: first.at.z + brought }, tone: 'clash' }] : [],
-      words: `depth ${fixed(depth, 1)} of ${fixed(way.to, 1)} mm, ${least}; ${stop}`,
+      words: `leading face at z ${fixed(lead, 1)} of ${fixed(leadAt(way, way.to), 1)} mm, ${least}; ${stop}`,
     }
   }, [lengthwise, way, room, depth])
 }
