@@ -137,7 +137,7 @@ for (const theme of ['light', 'dark'] as const)
     expect(await complaints()).toEqual([])
     await page.getByRole('button', { name: 'Push it in' }).click()
     await pushTo(page, '90')
-    await expect(page.locator('.cross-head')).toContainText('depth 90.0')
+    await expect(page.locator('.cross-head')).toContainText('pushed in to 90.0')
     expect(await complaints()).toEqual([])
   })
 
@@ -148,17 +148,17 @@ test('strips and cross-section follow what is pushed in, say where it first come
   const inPlace = await ruler(page).getAttribute('aria-valuetext')
   const push = page.getByRole('button', { name: 'Push it in' })
   await push.click()
-  await expect(page.getByRole('textbox', { name: 'Depth in mm' })).toBeVisible()
+  await expect(page.getByRole('textbox', { name: 'face at z' })).toBeVisible()
   await expect(page.locator('.strip-push')).toHaveCount(0)
   await pushTo(page, '30')
-  await expect(page.locator('.strip-push')).toContainText('depth 33.9')
+  await expect(page.locator('.strip-push')).toContainText('face at z 33.9')
   await expect(page.locator('.readout')).toContainText('first against mouth thread at 37.9')
   // There is room for the sled before the mouth.
   await expect(ruler(page)).not.toHaveAttribute('aria-valuetext', inPlace ?? '')
   await expect(page.locator('.strips .part-grip')).toHaveCount(0)
   // Behind the mouth lies the bare sled: what it carries there, and no metal around it.
   await page.getByRole('textbox', { name: 'at z' }).fill('-60')
-  await expect(page.locator('.cross-head')).toContainText('sled into the body: pushed in to depth 33.9 mm')
+  await expect(page.locator('.cross-head')).toContainText('sled into the body: pushed in to 33.9 mm')
   await expect(page.locator('.cross svg')).toHaveAttribute('aria-label', /z −60\.0 mm.* no metal; sled, 18650 cell/)
   await expect(page.locator('.cross .part-grip')).toHaveCount(0)
   await push.click()
@@ -194,7 +194,7 @@ for (const [width, height] of [
   })
 
 async function pushTo(page: Page, depth: string): Promise<void> {
-  const field = page.getByRole('textbox', { name: 'Depth in mm' })
+  const field = page.getByRole('textbox', { name: 'face at z' })
   await field.fill(depth)
   await field.press('Enter')
 }
@@ -215,7 +215,7 @@ for (const [width, height] of [
     await page.getByRole('button', { name: 'Push it in' }).click()
     for (const depth of ['90', '999']) {
       await pushTo(page, depth)
-      await expect(page.locator('.strip-push')).toContainText(depth === '90' ? 'depth 90.0' : 'depth 210.0')
+      await expect(page.locator('.strip-push')).toContainText(depth === '90' ? 'face at z 90.0' : 'face at z 210.0')
       expect(await page.evaluate(wordsInTheWay)).toEqual([])
     }
   })

@@ -11,11 +11,9 @@ export function PlaceMark(props: {
       <circle className="place-halo" cx={x} cy={y} r="7.5" />
       <circle cx={x} cy={y} r="7.5" />
       <circle className="place-dot" cx={x} cy={y} r="1.6" />
-      {text && (
-        <text x={x} y={y - 13} textAnchor="middle">
-          {text}
-        </text>
-      )}
+      <text x={x} y={y - 13} textAnchor="middle">
+        {text}
+      </text>
     </g>
   )
 }

@@ -82,14 +82,7 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
         <main className="board-area">
           <section className="side" aria-label="What is known">
             {(isEmpty(form) || (opening && !invented)) && (
-              <Opening
-                onExample={() =>
-                  fill(
-                    { form: exampleForm, invented: true },
-                    isEmpty(form) ? undefined : { text: 'The numbers are invented.', before: kept },
-                  )
-                }
-              />
+              <Opening used={!isEmpty(form)} onExample={() => fill({ form: exampleForm, invented: true })} />
             )}
             {invented && (
               <p className="example-note small">Invented numbers, of a river ferry’s lantern. Type yours over them.</p>
