@@ -190,7 +190,15 @@ for (const [width, height] of [
     const slider = page.getByRole('slider', { name: 'Sled into the body' })
     await expect(slider).toBeInViewport({ ratio: 1 })
     await expect(page.locator('.strip-section')).toBeInViewport({ ratio: 0.9 })
-    expect((await slider.boundingBox())?.width).toBeGreaterThan(200)
+    const before = await slider.boundingBox()
+    expect(before?.width).toBeGreaterThan(200)
+    // Its chart is as long as the way of its thumb, and the first touch moves neither.
+    const chart = await page.locator('.gap-chart svg').boundingBox()
+    expect(chart?.x).toBeCloseTo((before?.x ?? 0) + 6, 0)
+    expect(chart?.width).toBeCloseTo((before?.width ?? 0) - 12, 0)
+    await slider.press('ArrowLeft')
+    await expect(page.locator('.strip-push')).toBeVisible()
+    expect(await slider.boundingBox()).toEqual(before)
   })
 
 async function pushTo(page: Page, depth: string): Promise<void> {

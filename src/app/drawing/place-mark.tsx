@@ -11,7 +11,7 @@ export function PlaceMark(props: {
       <circle className="place-halo" cx={x} cy={y} r="7.5" />
       <circle cx={x} cy={y} r="7.5" />
       <circle className="place-dot" cx={x} cy={y} r="1.6" />
-      <text x={x} y={y - 13} textAnchor="middle">
+      <text x={x - 12} y={y + 4} textAnchor="end">
         {text}
       </text>
     </g>

@@ -6,7 +6,7 @@ const meanings: readonly (readonly [Verdict, string])[] = [
   ['unsure', 'It depends on a size that is not known well enough. You are told which one to measure next.'],
   [
     'clash',
-    'Whatever the unknown sizes are, some print or part within its spread does not fit. You are told what would help.',
+    'Whatever the unknown sizes are, some print or part within its spread does not fit. You are told what helps.',
   ],
 ]
 

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react'
+import { lazy, Suspense, useEffect, useMemo, useState } from 'react'
 import type { QuickReport } from '../../worker/bench.ts'
 import type { Desk } from '../../worker/desk.ts'
 import type { WorkCalls } from '../../worker/work-calls.ts'
@@ -7,6 +7,7 @@ import { capital, signed } from '../sheet/numbers.ts'
 import { SheetMark } from '../sheet/sheet-mark.tsx'
 import { TitleBlock } from '../sheet/title-block.tsx'
 import { UpdateNotice } from '../sheet/update-notice.tsx'
+import { Survives } from '../solid/survives.tsx'
 import { useTheme } from '../theme/theme.ts'
 import { statusWords, VerdictMark } from '../verdict/verdict-mark.tsx'
 import { Answer } from './answer.tsx'
@@ -17,8 +18,11 @@ import { QuickFields } from './quick-fields.tsx'
 import { emptyForm, exampleForm, isEmpty, own, type QuickForm } from './quick-form.ts'
 import { readForm } from './read-form.ts'
 import { saidOf } from './said.ts'
-import { type Done, UndoNote } from './undo-note.tsx'
+import type { Done } from './undo-note.tsx'
 import { useQuickCheck } from './use-quick-check.ts'
+
+/** Comes with the first thing that can be undone. */
+const UndoNote = lazy(() => import('./undo-note.tsx'))
 
 /** The first page: a few sizes in, an answer beside them at every key. */
 export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
@@ -113,10 +117,18 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
               return () => setForm(next, { text, field: fieldOf(fix.path), before: kept, earlier: done })
             }}
             done={
-              <UndoNote
-                done={done}
-                onUndo={() => done?.before && put(done.before, done.earlier ?? { text: 'Undone: as it was before.' })}
-              />
+              done && (
+                <Survives instead={done.text}>
+                  <Suspense>
+                    <UndoNote
+                      done={done}
+                      onUndo={() =>
+                        done.before && put(done.before, done.earlier ?? { text: 'Undone: as it was before.' })
+                      }
+                    />
+                  </Suspense>
+                </Survives>
+              )
             }
             goTo={(name) => ({ label: fieldLabels[name], go: () => goTo(name) })}
           />

@@ -14,7 +14,7 @@ export function PushLayer({ layout, pushed }: { readonly layout: StripLayout; re
         <g key={y}>
           <rect className="push-veil" x={left} y={y - 2} width={width - left} height={height + 4} />
           <text x={left + 10} y={y + height / 2} dy="0.35em">
-            of all in its place
+            all in place
           </text>
         </g>
       ))}

@@ -38,14 +38,15 @@ export function usePushed(lengthwise: LengthwiseView): PushedStrips | undefined 
     const now = sampleAt(way, depth)
     const least = now && Number.isFinite(now.gap) ? `least gap ${fixed(now.gap)} mm` : 'nothing near it'
     const stop = first ? `first against ${first.obstacle} at ${fixed(first.depth, 1)}` : 'nothing stops it on its way'
-    const told = placeTold(way, depth)
+    // The panel below says it in full; here it has one line with all the rest.
+    const label = placeTold(way, depth).replace('blade-side ', '')
     return {
       view: pushedSection(lengthwise, way, depth),
       room,
       face: depth + brought,
-      label: told.replace('blade-side ', ''),
+      label,
       marks: first ? [{ at: { ...first.at, z: first.at.z + brought }, tone: 'clash' }] : [],
-      words: `${told}, in place at ${fixed(way.to, 1)} mm, ${least}; ${stop}`,
+      words: `${label} of ${fixed(way.to, 1)} mm, ${least}; ${stop}`,
     }
   }, [lengthwise, way, room, depth])
 }

@@ -52,7 +52,8 @@ function StandingWords() {
       {unknown && <span>{unknown}</span>}
       {tightest && !unknown && (
         <span className="number">
-          tightest leaves {signed(tightest.margin.worst, tightest.unit)} {tightest.unit} {needed(tightest)}
+          <span className="standing-lead">tightest leaves </span>
+          {signed(tightest.margin.worst, tightest.unit)} {tightest.unit} {needed(tightest)}
         </span>
       )}
     </>
