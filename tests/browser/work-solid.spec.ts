@@ -53,7 +53,7 @@ test('pushed in by keys, the sled stops where it first comes against the thread,
   await slider.focus()
   await page.keyboard.press('End')
   await expect(slider).toHaveAttribute('aria-valuetext', 'blade-side face at z 188.0 mm')
-  const depth = page.getByLabel('face at z')
+  const depth = page.getByRole('textbox', { name: 'face at z' })
   await depth.fill('4 cm')
   await depth.press('Enter')
   await expect(slider).toHaveAttribute('aria-valuetext', 'blade-side face at z 40.0 mm')
