@@ -52,8 +52,10 @@ type Sized = Omit<Entry, 'text'>
 function readPlain(t: string, table: UnitTable): Sized | Refusal {
   const piece = readPiece(t, table)
   if (refused(piece)) {
-    const dash = piece.code === 'not-a-number' && /\d ?- ?[\d.]/.test(t)
-    return dash ? { ...piece, hint: 'For a range write 25.4..25.6, for a tolerance 25.4 +0 -0.05.' } : piece
+    const two = piece.code === 'not-a-number' && /(\d[\d.,]*) ?[- ] ?([\d.,]+)/.exec(t)
+    return two
+      ? { ...piece, hint: `For a range write ${two[1]}..${two[2]}, for a tolerance ${two[1]} +0 -0.05.` }
+      : piece
   }
   const size = sizeOf(piece, table)
   return refused(size) ? size : { value: size.value, unit: piece.unit ?? table.plain }

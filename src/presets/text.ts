@@ -22,11 +22,11 @@ export function figuresText(entry: Preset): string {
       if (entry.type === 'tact')
         return `${bodyText(entry.body)}, overall ${intervalText(entry.overall)} mm, travel ${intervalText(entry.travel)} mm`
       if (entry.type === 'panel')
-        return `cutout Ø${intervalText(entry.cutout)}, behind the wall ${bodyText(entry.body)}`
+        return `cutout ⌀${intervalText(entry.cutout)}, behind the wall ${bodyText(entry.body)}`
       return `${bodyText(entry.body)}, ${intervalText(entry.current)} A`
     case 'port':
       return entry.type === 'barrel'
-        ? `hole Ø${intervalText(entry.hole)}, behind the wall ${bodyText(entry.body)}`
+        ? `hole ⌀${intervalText(entry.hole)}, behind the wall ${bodyText(entry.body)}`
         : bodyText(entry.body)
     case 'board':
     case 'connector':
@@ -34,9 +34,9 @@ export function figuresText(entry: Preset): string {
     case 'thread':
       return `major ${entry.major}, pitch ${entry.pitch}, minor ${entry.minor} mm`
     case 'drill':
-      return `Ø${entry.diameter} mm`
+      return `⌀${entry.diameter} mm`
     case 'wire':
-      return `outside Ø${intervalText(entry.outside)} mm, ${entry.conductor.area} mm², ${entry.resistance} Ω/km`
+      return `outside ⌀${intervalText(entry.outside)} mm, ${entry.conductor.area} mm², ${entry.resistance} Ω/km`
     case 'material':
       return entry.modulus
         ? `stiffness ${intervalText(entry.modulus)} GPa, ${expands(entry.expansion)}`
@@ -61,7 +61,7 @@ const figure = (value: number | Interval) => (typeof value === 'number' ? String
 export function bodyText(body: Body): string {
   switch (body.shape) {
     case 'cylinder':
-      return `Ø${intervalText(body.diameter)} × ${intervalText(body.length)} mm`
+      return `⌀${intervalText(body.diameter)} × ${intervalText(body.length)} mm`
     case 'box':
       return `${intervalText(body.width)} × ${intervalText(body.height)} × ${intervalText(body.length)} mm`
     case 'outline': {

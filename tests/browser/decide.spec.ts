@@ -103,7 +103,7 @@ test('what is begun and still empty is the reason at the verdict, and named once
   page,
 }) => {
   await openDemo(page, 'pier-lantern', 'clear')
-  await expect(standing(page)).toContainText('tightest leaves +0.00 mm')
+  await expect(standing(page)).toContainText('tightest leaves +0.00 mm beyond the 0.30 needed')
   await page.getByRole('button', { name: 'Add what sticks in' }).click()
   await expect(standing(page)).toHaveText('unsure1 thing is still empty', { ignoreCase: true })
   const row = page.locator('.finding-not-checked')

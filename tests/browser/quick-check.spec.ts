@@ -174,6 +174,15 @@ test('what is not understood is told from what is not there, and a comma is read
   await expect(page.getByText('No verdict yet. Not understood: bore. Still wanted: cell.')).toBeVisible()
 })
 
+test('the form stays where it is at the first key', async ({ page }) => {
+  await open(page, 'empty')
+  const bore = typed(page, 'Bore ⌀')
+  const before = await bore.boundingBox()
+  await bore.fill('33.2')
+  await expect(page.getByRole('button', { name: 'Try it with invented numbers' })).toBeDisabled()
+  expect(await bore.boundingBox()).toEqual(before)
+})
+
 test('where the browser keeps nothing, the page works and says so', async ({ page }) => {
   await page.addInitScript(() => {
     for (const name of ['localStorage', 'sessionStorage'])

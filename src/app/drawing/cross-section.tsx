@@ -88,7 +88,7 @@ export function CrossSection({ view, marks, tallest = 340, over }: CrossSectionP
             .map((m) => {
               const turn = (m.at.theta * Math.PI) / 180
               const [x, y] = place(frame, { x: m.at.r * Math.cos(turn), y: m.at.r * Math.sin(turn) })
-              return <PlaceMark key={`${m.tone} ${x} ${y}`} x={x} y={y} tone={m.tone} />
+              return <PlaceMark key={`${m.tone} ${x} ${y}`} x={x} y={y} tone={m.tone} text={m.text} />
             })}
           {over?.(frame)}
         </svg>

@@ -16,6 +16,8 @@ import { useWidth } from './use-width.ts'
 export interface Mark {
   readonly at: Where
   readonly tone: 'clear' | 'unsure' | 'clash' | 'blue' | 'not-checked' | 'advice'
+  /** What is between the two there, where that is a length: the cross-section may have other gaps. */
+  readonly text?: string
 }
 
 export interface LengthwiseSectionProps {

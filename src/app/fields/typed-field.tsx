@@ -43,6 +43,7 @@ export function TypedField(props: TypedFieldProps) {
         placeholder={placeholder}
         disabled={disabled}
         autoComplete="off"
+        autoCorrect="off"
         spellCheck={false}
         aria-invalid={wrong}
         aria-describedby={`${id}-note`}

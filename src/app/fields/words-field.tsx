@@ -9,10 +9,12 @@ interface WordsProps {
   readonly label: ReactNode
   readonly placeholder?: string
   readonly echo?: string | undefined
+  /** Where the words do not simply go to their path. */
+  readonly onText?: (text: string) => void
 }
 
 /** Words of the job: a name, a material, a thread as typed. Emptied, they are taken out. */
-export function WordsField({ path, label, placeholder, echo }: WordsProps) {
+export function WordsField({ path, label, placeholder, echo, onText }: WordsProps) {
   const text = useProject((p) => valueAt(p, path))
   const set = useSetValue()
   const said = useSaid()
@@ -21,7 +23,7 @@ export function WordsField({ path, label, placeholder, echo }: WordsProps) {
       id={path}
       label={label}
       text={typeof text === 'string' ? text : ''}
-      onText={(next) => set(path, next === '' ? undefined : next)}
+      onText={onText ?? ((next) => set(path, next === '' ? undefined : next))}
       fault={said.fault(path)}
       question={said.question(path)}
       echo={echo}

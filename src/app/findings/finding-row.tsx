@@ -56,11 +56,7 @@ function Details({ finding, actions, trying }: Pick<FindingRowProps, 'finding' |
           {unit}
         </span>
         {finding.settled < 0 && margin.nominal >= 0 && (
-          <>
-            {' '}
-            As measured it holds; what varies from piece to piece may take more than is left, and no reading settles
-            that.
-          </>
+          <>; as measured it holds, but what varies may take more than is left, and no reading settles that.</>
         )}
       </Row>
       {(finding.fix.length > 0 || trying) && (

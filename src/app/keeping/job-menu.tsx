@@ -50,6 +50,9 @@ export function JobMenu({ theme, onTheme }: { readonly theme: Theme; readonly on
             <a href="#quick">Quick check</a>
           </li>
           <li className="menu-rule">
+            <Deed text="Rename" onDeed={does(toName)} />
+          </li>
+          <li>
             <Deed text="Open a file …" onDeed={does(() => void open())} />
           </li>
           <li>
@@ -83,6 +86,9 @@ export function JobMenu({ theme, onTheme }: { readonly theme: Theme; readonly on
     </>
   )
 }
+
+/** To the name in the head, all of it taken: what is typed takes its place. */
+const toName = () => document.querySelector<HTMLInputElement>('.head-name')?.select()
 
 interface DeedProps {
   readonly text: string

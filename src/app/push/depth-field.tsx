@@ -2,8 +2,15 @@ import { useState } from 'react'
 import { parseLength } from '../../entry/entry.ts'
 import { fixed } from '../sheet/numbers.ts'
 
+interface DepthProps {
+  /** What the number is. */
+  readonly label: string
+  readonly depth: number
+  readonly onDepth: (depth: number) => void
+}
+
 /** The depth as a number to type. What is being typed stays as it is; the unit goes there on Enter or on leaving. */
-export function DepthField({ depth, onDepth }: { readonly depth: number; readonly onDepth: (depth: number) => void }) {
+export function DepthField({ label, depth, onDepth }: DepthProps) {
   const [text, setText] = useState<string>()
   const read = text === undefined ? undefined : parseLength(signless(text))
   const wrong = read !== undefined && !read.ok && text?.trim() !== ''
@@ -13,8 +20,8 @@ export function DepthField({ depth, onDepth }: { readonly depth: number; readonl
   }
   return (
     <span className="push-depth">
-      <label htmlFor="push-depth" className="unseen">
-        Depth in mm
+      <label htmlFor="push-depth" className="soft small">
+        {label}
       </label>
       <input
         id="push-depth"

@@ -1,7 +1,7 @@
 import type { InsertionWay } from '../../papers/insertion-way.ts'
 import { fixed } from '../sheet/numbers.ts'
 import { gapLine } from './gap-line.ts'
-import { travelTo } from './pushing.ts'
+import { placeTold, travelTo } from './pushing.ts'
 
 const width = 320
 const height = 72
@@ -11,9 +11,9 @@ export function GapChart({ way, travel }: { readonly way: InsertionWay; readonly
   const line = gapLine(way, width, height)
   const tightest = way.samples.toSorted((a, b) => a.gap - b.gap)[0]
   const label =
-    `Least gap on the way in, from depth ${fixed(way.from, 0)} to ${fixed(way.to, 0)} mm` +
+    `Least gap on the way in, ${placeTold(way, way.from)} to ${fixed(way.to, 1)} mm` +
     (tightest && Number.isFinite(tightest.gap)
-      ? `; tightest ${fixed(tightest.gap)} mm at depth ${fixed(tightest.depth, 1)}.`
+      ? `; tightest ${fixed(tightest.gap)} mm at ${fixed(tightest.depth, 1)}.`
       : '.')
   return (
     <figure className="gap-chart">
@@ -45,6 +45,7 @@ export function GapChart({ way, travel }: { readonly way: InsertionWay; readonly
         )}
       </svg>
       <figcaption className="gap-scale small soft number" aria-hidden="true">
+        <b>least gap, mm</b>
         <span style={{ top: 0 }}>{fixed(line.most, 1)}</span>
         <span style={{ top: `${(100 * line.y(0)) / height}%` }}>0</span>
       </figcaption>

@@ -5,7 +5,7 @@ import { capital, fixed } from '../sheet/numbers.ts'
 import { DepthField } from './depth-field.tsx'
 import { GapChart } from './gap-chart.tsx'
 import { type NameOf, PushWords } from './push-words.tsx'
-import { depthAt, type Pushed, push, stopsOf, touchAt, travelTo, wayLength } from './pushing.ts'
+import { depthAt, inTube, type Pushed, placeTold, push, stopsOf, touchAt, travelTo, wayLength } from './pushing.ts'
 import { useRun } from './use-run.ts'
 
 /** Which way is looked at, and the depth that the unit is at; undefined where all is in its place. */
@@ -53,11 +53,10 @@ export function PushPanel({ ways, at, onPush, onPlace, nameOf }: PushPanelProps)
   }
   const stopped = at ? touchAt(way, travel) : undefined
   const held = stopped && travelTo(way, stopped.depth) > allowed + 0.005 ? stopped : undefined
-  const id = 'push-slider'
   return (
     <>
       <div className="push-hand">
-        {ways.length > 1 && (
+        {ways.length > 1 ? (
           <select
             className="push-way"
             aria-label="What goes in"
@@ -74,40 +73,17 @@ export function PushPanel({ ways, at, onPush, onPlace, nameOf }: PushPanelProps)
               </option>
             ))}
           </select>
+        ) : (
+          <span className="push-label">{capital(way.name)}</span>
         )}
-        <div className="push-row">
-          <label className="push-label" htmlFor={id}>
-            {ways.length > 1 ? 'How far in' : capital(way.name)}
-          </label>
-          <input
-            id={id}
-            className="slider push-slider"
-            type="range"
-            min={0}
-            max={Number(long.toFixed(2))}
-            step={0.01}
-            value={travel}
-            aria-valuetext={`${fixed(depthAt(way, travel), 1)} mm deep${held ? `, against ${held.obstacle}` : ''}`}
-            onChange={(event) => {
-              run.stop()
-              go(Number(event.target.value))
-            }}
-            onKeyDown={(event) => {
-              const by = keys[event.key]
-              if (by === undefined || event.altKey || event.ctrlKey || event.metaKey) return
-              event.preventDefault()
-              run.stop()
-              go(travel + by)
-            }}
-          />
-          <DepthField
-            depth={depthAt(way, travel)}
-            onDepth={(depth) => {
-              run.stop()
-              go(travelTo(way, depth))
-            }}
-          />
-        </div>
+        <DepthField
+          label={inTube(way) ? 'depth' : 'face at z'}
+          depth={depthAt(way, travel)}
+          onDepth={(depth) => {
+            run.stop()
+            go(travelTo(way, depth))
+          }}
+        />
         <div className="push-buttons">
           <button
             type="button"
@@ -128,6 +104,17 @@ export function PushPanel({ ways, at, onPush, onPlace, nameOf }: PushPanelProps)
           >
             Draw it out
           </button>
+          <button
+            type="button"
+            className="button button-small"
+            disabled={!at}
+            onClick={() => {
+              run.stop()
+              onPush(undefined)
+            }}
+          >
+            All in place
+          </button>
           {held && (
             <button
               type="button"
@@ -141,20 +128,29 @@ export function PushPanel({ ways, at, onPush, onPlace, nameOf }: PushPanelProps)
               Go past it
             </button>
           )}
-          {at && (
-            <button
-              type="button"
-              className="button button-small"
-              onClick={() => {
-                run.stop()
-                onPush(undefined)
-              }}
-            >
-              All in place
-            </button>
-          )}
         </div>
       </div>
+      <input
+        className="slider push-slider"
+        type="range"
+        aria-label={ways.length > 1 ? 'How far in' : capital(way.name)}
+        min={0}
+        max={Number(long.toFixed(2))}
+        step={0.01}
+        value={travel}
+        aria-valuetext={`${placeTold(way, depthAt(way, travel))} mm${held ? `, against ${held.obstacle}` : ''}`}
+        onChange={(event) => {
+          run.stop()
+          go(Number(event.target.value))
+        }}
+        onKeyDown={(event) => {
+          const by = keys[event.key]
+          if (by === undefined || event.altKey || event.ctrlKey || event.metaKey) return
+          event.preventDefault()
+          run.stop()
+          go(travel + by)
+        }}
+      />
       <GapChart way={way} travel={at ? travel : undefined} />
       <div className="push-told">
         <PushWords way={way} travel={at ? travel : undefined} held={held} nameOf={nameOf} />
@@ -171,7 +167,7 @@ export function PushPanel({ ways, at, onPush, onPlace, nameOf }: PushPanelProps)
                     onPlace(t)
                   }}
                 >
-                  Depth {fixed(t.depth, 1)}
+                  At {inTube(way) ? 'depth' : 'z'} {fixed(t.depth, 1)}
                 </button>{' '}
                 {capital(t.mover)} {t.overlap > 0 ? 'against' : 'too near to'} {t.obstacle}
                 {t.overlap > 0 && <span className="number">, up to {fixed(t.overlap)} mm into it</span>}

@@ -1,4 +1,5 @@
 import type { InsertionWay, WayTouch } from '../../papers/insertion-way.ts'
+import { fixed } from '../sheet/numbers.ts'
 
 /** How far the whole way is, mm. */
 export const wayLength = (way: Pick<InsertionWay, 'from' | 'to'>): number => Math.abs(way.to - way.from)
@@ -10,6 +11,13 @@ export const travelTo = (way: Pick<InsertionWay, 'from' | 'to'>, depth: number):
 /** The depth of a unit that has gone so far in. */
 export const depthAt = (way: Pick<InsertionWay, 'from' | 'to'>, travel: number): number =>
   way.from + (Math.sign(way.to - way.from) || 1) * travel
+
+/** Where the unit is, in words: by its face, which is what its depth is; in a tube drawn over it, how deep it is in that. */
+export const placeTold = (way: Pick<InsertionWay, 'moves'>, depth: number): string =>
+  `${inTube(way) ? 'depth' : 'blade-side face at z'} ${fixed(depth, 1)}`
+
+/** A tube is drawn over what stands still: the ruler moves with it, and z is no place in it. */
+export const inTube = ({ moves }: Pick<InsertionWay, 'moves'>): boolean => moves.startsWith('sections/')
 
 /** Where the unit comes against something; what it only passes too near does not stop it. */
 export const stopsOf = (way: InsertionWay): readonly WayTouch[] => way.touches.filter((t) => t.overlap > 0)

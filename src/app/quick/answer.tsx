@@ -170,10 +170,15 @@ function bestHelp(f: Finding): Fix | undefined {
 }
 
 function marksOf(tightest: Finding | undefined, selected: Finding | undefined): Mark[] {
-  const marks: Mark[] = []
-  if (tightest?.at) marks.push({ at: tightest.at, tone: tightest.status })
-  if (selected?.at && selected !== tightest) marks.push({ at: selected.at, tone: 'blue' })
-  return marks
+  return [tightest, selected === tightest ? undefined : selected].flatMap((f) =>
+    f?.at
+      ? {
+          at: f.at,
+          tone: f === tightest ? f.status : 'blue',
+          ...(f === selected && f.unit === 'mm' && { text: fixed(f.value) }),
+        }
+      : [],
+  )
 }
 
 const OldNote = () => <p className="old-note small">Drawn from the numbers before; the form is not complete.</p>

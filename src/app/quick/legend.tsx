@@ -4,7 +4,10 @@ import { statusWords, VerdictMark } from '../verdict/verdict-mark.tsx'
 const meanings: readonly (readonly [Verdict, string])[] = [
   ['clear', 'It holds for every size your readings allow, and for every print and cell that may come.'],
   ['unsure', 'It depends on a size that is not known well enough. You are told which one to measure next.'],
-  ['clash', 'It fails whatever the unknown sizes turn out to be. You are told by how much, and what would help.'],
+  [
+    'clash',
+    'Whatever the unknown sizes are, some print or part within its spread does not fit. You are told what helps.',
+  ],
 ]
 
 /** What the three verdicts mean, before there is one. */

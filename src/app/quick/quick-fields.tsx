@@ -31,7 +31,7 @@ export function QuickFields({ form, onForm, said, onField, sledHint }: QuickFiel
         <legend>The hilt</legend>
         <p className="small soft">
           Type sizes as 33.2 or 33,2, 1 5/16", 33.2 ±0.05 or 33.1..33.4. The range below is what a calliper may be off,
-          and a bore out of round, unless you type your own ±.
+          and a bore out of round, unless you type a ±.
         </p>
         <div className="field-row">
           <LengthField

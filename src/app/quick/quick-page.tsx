@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react'
+import { lazy, Suspense, useEffect, useMemo, useState } from 'react'
 import type { QuickReport } from '../../worker/bench.ts'
 import type { Desk } from '../../worker/desk.ts'
 import type { WorkCalls } from '../../worker/work-calls.ts'
@@ -7,6 +7,7 @@ import { capital, signed } from '../sheet/numbers.ts'
 import { SheetMark } from '../sheet/sheet-mark.tsx'
 import { TitleBlock } from '../sheet/title-block.tsx'
 import { UpdateNotice } from '../sheet/update-notice.tsx'
+import { Survives } from '../solid/survives.tsx'
 import { useTheme } from '../theme/theme.ts'
 import { statusWords, VerdictMark } from '../verdict/verdict-mark.tsx'
 import { Answer } from './answer.tsx'
@@ -17,14 +18,19 @@ import { QuickFields } from './quick-fields.tsx'
 import { emptyForm, exampleForm, isEmpty, own, type QuickForm } from './quick-form.ts'
 import { readForm } from './read-form.ts'
 import { saidOf } from './said.ts'
-import { type Done, UndoNote } from './undo-note.tsx'
+import type { Done } from './undo-note.tsx'
 import { useQuickCheck } from './use-quick-check.ts'
+
+/** Comes with the first thing that can be undone. */
+const UndoNote = lazy(() => import('./undo-note.tsx'))
 
 /** The first page: a few sizes in, an answer beside them at every key. */
 export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
   const { theme, choose } = useTheme()
   const [kept, setKept] = useState(openingForm)
   const { form, invented } = kept
+  // Once shown it stays: the form must not move up under the hand at the first key.
+  const [opening, setOpening] = useState(() => isEmpty(form))
   const [lasts, setLasts] = useState(true)
   const [done, setDone] = useState<Done>()
   const [field, setField] = useState<FieldName>()
@@ -43,6 +49,7 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
   const setForm = (next: QuickForm, by?: Done) => put({ form: next, invented }, by)
   const fill = (next: Kept, by?: Done) => {
     put(next, by)
+    setOpening(isEmpty(next.form))
     setLook({ theta: 0 })
   }
   const goTo = (name: FieldName) => {
@@ -78,7 +85,9 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
         </header>
         <main className="board-area">
           <section className="side" aria-label="What is known">
-            {isEmpty(form) && <Opening onExample={() => fill({ form: exampleForm, invented: true })} />}
+            {(isEmpty(form) || (opening && !invented)) && (
+              <Opening used={!isEmpty(form)} onExample={() => fill({ form: exampleForm, invented: true })} />
+            )}
             {invented && (
               <p className="example-note small">Invented numbers, of a river ferry’s lantern. Type yours over them.</p>
             )}
@@ -108,10 +117,18 @@ export function QuickPage({ desk }: { readonly desk: Desk<WorkCalls> }) {
               return () => setForm(next, { text, field: fieldOf(fix.path), before: kept, earlier: done })
             }}
             done={
-              <UndoNote
-                done={done}
-                onUndo={() => done?.before && put(done.before, done.earlier ?? { text: 'Undone: as it was before.' })}
-              />
+              done && (
+                <Survives instead={done.text}>
+                  <Suspense>
+                    <UndoNote
+                      done={done}
+                      onUndo={() =>
+                        done.before && put(done.before, done.earlier ?? { text: 'Undone: as it was before.' })
+                      }
+                    />
+                  </Suspense>
+                </Survives>
+              )
             }
             goTo={(name) => ({ label: fieldLabels[name], go: () => goTo(name) })}
           />

@@ -17,12 +17,12 @@ export interface Done {
  * Says what was done, beside the verdict that came of it, with the way back. It takes the focus: the button that did it
  * is gone, and whoever hears the page is told. Ctrl or Cmd with Z does the same wherever no text is being typed.
  */
-export function UndoNote({ done, onUndo }: { readonly done: Done | undefined; readonly onUndo: () => void }) {
+export default function UndoNote({ done, onUndo }: { readonly done: Done; readonly onUndo: () => void }) {
   const note = useRef<HTMLParagraphElement>(null)
   const undo = useEffectEvent(onUndo)
   useEffect(() => {
     note.current?.focus()
-    if (!done?.before) return undefined
+    if (!done.before) return undefined
     const field = document.getElementById(done.field ?? '')
     field?.toggleAttribute('data-changed', true)
     const press = (event: KeyboardEvent) => {
@@ -37,7 +37,6 @@ export function UndoNote({ done, onUndo }: { readonly done: Done | undefined; re
       document.removeEventListener('keydown', press)
     }
   }, [done])
-  if (!done) return undefined
   return (
     <p ref={note} className="example-note undo-note small" tabIndex={-1}>
       {done.text}

@@ -17,6 +17,8 @@ export interface ReadingToolsProps {
 
 interface Told {
   readonly taken: number
+  /** What stood alone in the sheet before. */
+  readonly before: string | undefined
   readonly problems: readonly Problem[]
 }
 
@@ -28,8 +30,10 @@ export function ReadingTools({ name, draft, onRows, ref }: ReadingToolsProps) {
   const file = useRef<HTMLInputElement>(null)
   const take = (from: string) => {
     const { rows, problems } = parseReadings(from)
+    const [first, ...others] = readingsOf(inputOf(draft))
+    const before = first && others.length === 0 && rows.length > 0 ? String(first.value) : undefined
     if (rows.length > 0) onRows(rows.map(rowOf))
-    setTold({ taken: rows.length, problems })
+    setTold({ taken: rows.length, before, problems })
     return problems
   }
   /** What was not understood stays in the box, to be corrected there. */
@@ -51,14 +55,14 @@ export function ReadingTools({ name, draft, onRows, ref }: ReadingToolsProps) {
     <details className="readings-tools">
       <summary>Many at once: paste, open or save a table</summary>
       <label className="field-label" htmlFor={field}>
-        A column of readings, or depth, angle, diameter
+        A column of readings, or three: depth from the rear of the hilt, angle, diameter
       </label>
       <textarea
         id={field}
         className="field-input number"
         rows={4}
         value={text}
-        placeholder={'0; 30,02\n60; 29,98\n120; 30,01'}
+        placeholder={'20; 0; 30,02\n20; 60; 29,98\n20; 120; 30,01'}
         spellCheck={false}
         onChange={(event) => setText(event.target.value)}
       />
@@ -88,7 +92,10 @@ export function ReadingTools({ name, draft, onRows, ref }: ReadingToolsProps) {
       <div className="small" aria-live="polite">
         {told && (
           <>
-            <p>{told.taken === 1 ? '1 reading added.' : `${told.taken} readings added.`}</p>
+            <p>
+              {told.taken === 1 ? '1 reading added.' : `${told.taken} readings added.`}
+              {told.before !== undefined && ` The ${told.before} typed before counts with them; × takes it out.`}
+            </p>
             <ul>
               {told.problems.map((p) => (
                 <li key={p.path} className="field-fault">

@@ -33,6 +33,12 @@ export function ReadingsResult({ result }: { readonly result: ReadingsAnswer }) 
         {several && <Figure name="places" value={String(stations.length)} />}
       </dl>
       <ul className="small">
+        {mean !== undefined && mm(mean) !== mm(size.nominal) && (
+          <li>
+            The field shows {mm(size.nominal)}, the {view.as === 'outside' ? 'widest' : 'narrowest'} way across, and not
+            the mean: there it meets first.
+          </li>
+        )}
         {view.why.map((line) => (
           <li key={line}>{line}</li>
         ))}

@@ -57,7 +57,5 @@ export function SolidPanel({ solid, trouble, shown, onShow, theme }: SolidPanelP
 
 /** Said where there is no WebGL. */
 export const Unable = () => (
-  <p className="small">
-    This browser cannot draw solids. Nothing is lost by it: the drawings, the findings and the STL are complete without.
-  </p>
+  <p className="small">This browser cannot draw solids. The drawings, the findings and the STL are complete without.</p>
 )

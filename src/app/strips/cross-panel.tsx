@@ -43,7 +43,7 @@ export function CrossPanel() {
         />
         <span className="soft small">
           seen from the rear
-          {pushed ? `, ${pushed.name}: pushed in to depth ${fixed(pushed.depth, 1)} mm` : named && `, ${named}`}
+          {pushed ? `, ${pushed.name}: pushed in to ${fixed(pushed.depth, 1)} mm` : named && `, ${named}`}
         </span>
       </div>
       {/* What is drawn of another height fades when it stays so. */}

@@ -1,6 +1,5 @@
 import './push-layer.css'
 import { round } from '../drawing/frame.ts'
-import { fixed } from '../sheet/numbers.ts'
 import type { StripLayout } from './strip-frame.ts'
 import type { PushedStrips } from './use-pushed.ts'
 
@@ -15,7 +14,7 @@ export function PushLayer({ layout, pushed }: { readonly layout: StripLayout; re
         <g key={y}>
           <rect className="push-veil" x={left} y={y - 2} width={width - left} height={height + 4} />
           <text x={left + 10} y={y + height / 2} dy="0.35em">
-            of all in its place
+            all in place
           </text>
         </g>
       ))}
@@ -24,7 +23,7 @@ export function PushLayer({ layout, pushed }: { readonly layout: StripLayout; re
           <path className="push-depth-line" d={`M${x} ${section.y}V${unrolled.y + unrolled.height}`} />
           {/* In the veil: the section has its own numbers. */}
           <text x={x + (x > width / 2 ? -6 : 6)} y={gap.y + 10} textAnchor={x > width / 2 ? 'end' : 'start'}>
-            depth {fixed(pushed.depth, 1)}
+            {pushed.label}
           </text>
         </>
       )}

@@ -38,7 +38,9 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
   const viewHeight = useViewHeight()
   const [middle, setMiddle] = useState(0)
   const [hover] = useState(createHoverStore)
-  const [pushing, setPushing] = useState(false)
+  // Undefined while nothing is pushed in. What stands behind the mouth makes the strips less tall, and the slider below
+  // them is not to move under the hand.
+  const [pushRoom, setPushRoom] = useState<number>()
   const pushBar = useId()
   const pushed = usePushed(lengthwise)
   const { reach } = lengthwise
@@ -67,8 +69,8 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
           onTheta={(to) => view.setState({ theta: to })}
           dimensions={dimensions}
           onDimensions={(on) => view.setState({ dimensions: on })}
-          pushing={pushing}
-          onPushing={setPushing}
+          pushing={pushRoom !== undefined}
+          onPushing={(on) => setPushRoom(on ? layout.height : undefined)}
           pushBar={pushBar}
           range={shown}
           whole={whole}
@@ -80,7 +82,7 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
       <p className="unseen">
         {told(pushed?.view ?? lengthwise)} {strips && gapTold(strips.gap)} {strips && unrolledTold(strips.unrolled)}
       </p>
-      <div className="strips-sheet strip" ref={ref}>
+      <div className="strips-sheet strip" ref={ref} style={{ minHeight: pushRoom }}>
         {width > 0 && (
           <>
             <svg width={layout.width} height={layout.height} aria-hidden="true" focusable="false">
@@ -109,7 +111,7 @@ export function StripsPanel({ lengthwise }: { readonly lengthwise: LengthwiseVie
           </>
         )}
       </div>
-      {pushing && <PushBar id={pushBar} />}
+      {pushRoom !== undefined && <PushBar id={pushBar} />}
     </section>
   )
 }

@@ -1,6 +1,7 @@
 import { useMemo } from 'react'
 import { litPlace } from '../../papers/lit-stretch.ts'
 import type { Mark } from '../drawing/lengthwise-section.tsx'
+import { fixed } from '../sheet/numbers.ts'
 import { useView, useWork } from '../work/work-context.ts'
 import type { Range } from './strip-frame.ts'
 
@@ -24,7 +25,9 @@ export function useLit(): Lit {
     const place = path !== undefined && views ? litPlace(views.lengthwise, path) : undefined
     const record = path?.split('/').slice(0, 2).join('/')
     return {
-      marks: shown?.at ? [{ at: shown.at, tone: shown.status }] : [],
+      marks: shown?.at
+        ? [{ at: shown.at, tone: shown.status, ...(shown.unit === 'mm' && { text: fixed(shown.value) }) }]
+        : [],
       ids: [...(finding?.parts ?? []), ...(record === undefined ? [] : [record])],
       stretch: place,
     }

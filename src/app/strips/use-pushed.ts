@@ -3,7 +3,7 @@ import type { LengthwiseView } from '../../papers/lengthwise.ts'
 import { pushedSection, wayRoom } from '../../papers/pushed-section.ts'
 import { shiftAt } from '../../papers/way-shift.ts'
 import type { Mark } from '../drawing/lengthwise-section.tsx'
-import { sampleAt, stopsOf } from '../push/pushing.ts'
+import { placeTold, sampleAt, stopsOf } from '../push/pushing.ts'
 import { fixed } from '../sheet/numbers.ts'
 import { useWays } from '../work/use-ways.ts'
 import { useView } from '../work/work-context.ts'
@@ -14,9 +14,9 @@ export interface PushedStrips {
   readonly view: LengthwiseView
   /** From, to along the hilt with room for what stands outside it. */
   readonly room: Range
-  /** Where the unit's blade-side face now lies, and the depth that this is. */
+  /** Where the unit's blade-side face now lies, and what is said of it. */
   readonly face: number
-  readonly depth: number
+  readonly label: string
   /** Where it first comes against something. */
   readonly marks: readonly Mark[]
   readonly words: string
@@ -38,13 +38,15 @@ export function usePushed(lengthwise: LengthwiseView): PushedStrips | undefined 
     const now = sampleAt(way, depth)
     const least = now && Number.isFinite(now.gap) ? `least gap ${fixed(now.gap)} mm` : 'nothing near it'
     const stop = first ? `first against ${first.obstacle} at ${fixed(first.depth, 1)}` : 'nothing stops it on its way'
+    // The panel below says it in full; here it has one line with all the rest.
+    const label = placeTold(way, depth).replace('blade-side ', '')
     return {
       view: pushedSection(lengthwise, way, depth),
       room,
       face: depth + brought,
-      depth,
+      label,
       marks: first ? [{ at: { ...first.at, z: first.at.z + brought }, tone: 'clash' }] : [],
-      words: `depth ${fixed(depth, 1)} of ${fixed(way.to, 1)} mm, ${least}; ${stop}`,
+      words: `${label} of ${fixed(way.to, 1)} mm, ${least}; ${stop}`,
     }
   }, [lengthwise, way, room, depth])
 }

@@ -3,6 +3,7 @@ import type { ReactNode } from 'react'
 import type { Finding } from '../../checks/finding.ts'
 import type { Verdict } from '../../checks/verdict.ts'
 import { capital, signed } from '../sheet/numbers.ts'
+import { needed } from './needed.ts'
 import { statusWords, VerdictMark } from './verdict-mark.tsx'
 
 export interface VerdictBandProps {
@@ -36,7 +37,7 @@ export function VerdictBand({ verdict, tightest, notChecked, help, children }: V
             <b className="number">
               {signed(tightest.margin.worst, tightest.unit)} {tightest.unit}
             </b>{' '}
-            <span className="soft">at the worst</span>
+            <span className="soft">{needed(tightest)} at the worst</span>
           </p>
           {help && <p className="small verdict-help">{help}</p>}
         </div>

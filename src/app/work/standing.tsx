@@ -1,6 +1,7 @@
 import type { JobReport } from '../../worker/job-bench.ts'
 import { nothingChecked } from '../findings/nothing-checked.ts'
 import { signed } from '../sheet/numbers.ts'
+import { needed } from '../verdict/needed.ts'
 import { statusWords, VerdictMark } from '../verdict/verdict-mark.tsx'
 import { useWork } from './work-context.ts'
 
@@ -51,7 +52,8 @@ function StandingWords() {
       {unknown && <span>{unknown}</span>}
       {tightest && !unknown && (
         <span className="number">
-          tightest leaves {signed(tightest.margin.worst, tightest.unit)} {tightest.unit}
+          <span className="standing-lead">tightest leaves </span>
+          {signed(tightest.margin.worst, tightest.unit)} {tightest.unit} {needed(tightest)}
         </span>
       )}
     </>

@@ -17,6 +17,7 @@ import { StepPanel } from './step-panel.tsx'
 import { stepWords } from './step-words.ts'
 import { Strips } from './strips.tsx'
 import { useJudged } from './use-judged.ts'
+import { useTopAgain } from './use-top-again.ts'
 import { createViewStore } from './view-store.ts'
 import { WorkContext } from './work-context.ts'
 import { WorkHead } from './work-head.tsx'
@@ -30,6 +31,7 @@ export interface WorkPageProps {
 export default function WorkPage({ desk, job }: WorkPageProps) {
   const [view] = useState(() => createViewStore(keptStep()))
   useKeptStep(view)
+  useTopAgain()
   const { theme, choose } = useTheme()
   const judged = useJudged(desk, job, view)
   const work = useMemo(() => ({ job, view, desk, judged, theme }), [job, view, desk, judged, theme])

@@ -156,6 +156,13 @@ describe('what is refused, as a problem with path, value, limit and hint', () =>
     expect(!outcome.ok && outcome.problems[0]?.hint).toContain('25.4..25.6')
   })
 
+  it('offers two numbers as a range of these two', () => {
+    for (const typed of ['30.0 30.1', '30.0-30.1', '30.0 - 30.1']) {
+      const outcome = parseLength(typed)
+      expect(!outcome.ok && outcome.problems[0]?.hint).toContain('30.0..30.1')
+    }
+  })
+
   it('never throws and never gives a number that is none, whatever is typed (seed 11)', () => {
     const bits = ['1', '25', '.', ',', '/', '-', '+', '±', ' ', 'in', '"', 'mm', '..', 'e9', '½', 'Ø', 'TPI', '°', '0']
     const typed = fc.oneof(

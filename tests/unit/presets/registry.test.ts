@@ -80,6 +80,6 @@ describe('one line an entry', () => {
   it('gives the figures one chooses by', () => {
     const cell = presets.byId('cell-18650-flat')
     if (!cell) throw new Error('the cell is gone')
-    expect(presetText(cell)).toContain('Ø18.2–18.6 × 64.5–65.5 mm')
+    expect(presetText(cell)).toContain('⌀18.2–18.6 × 64.5–65.5 mm')
   })
 })

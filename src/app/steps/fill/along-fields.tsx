@@ -31,14 +31,16 @@ export function AlongFields({ hand }: { readonly hand: PartInHand }) {
     const of = placeOf(value)
     if (value === pressing) return setZ(undefined)
     if (value === datum || !of) return setZ(height === undefined ? '' : heightAlone(height))
-    setZ(heightFrom(height ?? of.blade, of, 'blade'))
+    // Along the hilt one measures from the rear; on the sled one goes on from the end of the part before.
+    const end = part.on?.startsWith('sections/') || value.startsWith('sections/') ? 'rear' : 'blade'
+    setZ(heightFrom(height ?? of[end], of, end))
   }
   const chooseEnd = (end: string) => {
     const of = from && placeOf(from.of)
     if (from && of && height !== undefined) setZ({ ...heightFrom(height, of, end as End) })
     else if (from) setZ({ ...from, end: end as End })
   }
-  const refs = places.map((p) => p.ref).filter((ref) => ref !== path && ref !== part.on && !ref.startsWith('sleds/'))
+  const refs = places.map((p) => p.ref).filter((ref) => ref !== path && !ref.startsWith('sleds/'))
   const known = from === undefined || refs.includes(from.of)
   const chosen = from?.of ?? (part.presses && z === undefined ? pressing : datum)
   return (

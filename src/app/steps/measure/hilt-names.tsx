@@ -1,13 +1,15 @@
 import { WordsField } from '../../fields/words-field.tsx'
 import { nameless } from '../../keeping/kept-job.ts'
-import { useProject } from '../../work/work-context.ts'
+import { renamed } from '../../keeping/renamed.ts'
+import { useProject, useWork } from '../../work/work-context.ts'
 
-/** What the hilt is called; a parcel may hold two. */
+/** What the hilt is called, and with it the job until the two have names of their own; a parcel may hold two hilts. */
 export function HiltNames() {
+  const { job: store } = useWork()
   const hilts = useProject((p) => p.hilts)
   const job = useProject((p) => p.job[0]?.name ?? '')
   const echo = (name: string) =>
-    name === job ? 'named as the job, and follows it' : `the job itself is called ${job || nameless}`
+    name === job ? 'the job has the same name' : `the job itself is called ${job || nameless}`
   return (
     <div className="fields-3">
       {hilts.map((h) => (
@@ -17,6 +19,10 @@ export function HiltNames() {
           label={hilts.length > 1 ? `Hilt ${h.id}` : 'Name of the hilt'}
           placeholder={h.id}
           echo={hilts.length > 1 ? undefined : echo(h.name ?? '')}
+          {...(hilts.length === 1 &&
+            (h.name ?? '') === job && {
+              onText: (name: string) => void store.edit((p) => renamed(p, name), 'name of the job'),
+            })}
         />
       ))}
     </div>

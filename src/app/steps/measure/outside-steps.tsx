@@ -81,16 +81,16 @@ export function OutsideSteps({ section }: OfSection) {
       <ol>
         {steps.map((step, i) => (
           // A step of the outside has no name but its place
-          <li key={i} className="step essentials">
+          <li key={i} className="step outside-step">
             <SizeField
               path={`${path}/${i}/diameter`}
-              label={step.diameterEnd === undefined ? 'Outside ⌀' : '⌀ at the rear'}
+              label={step.diameterEnd === undefined ? 'Outside ⌀' : '⌀ rear end'}
               usual={plausible.outside}
               narrow
               onValue={(diameter) => setDiameter(i, diameter)}
             />
-            <BladeEnd path={`${path}/${i}/diameterEnd`} label="⌀ at the blade end" />
-            <SizeField path={`${path}/${i}/length`} label="Length" optional placeholder="what is left" narrow />
+            <BladeEnd path={`${path}/${i}/diameterEnd`} label="⌀ blade end" />
+            <SizeField path={`${path}/${i}/length`} label="Length" optional placeholder="the rest" narrow />
             <TakeOut path={`${path}/${i}`} name={`outside step ${i + 1}`} label="×" />
           </li>
         ))}
