@@ -1,7 +1,7 @@
 import { placeWords } from '../project/place-words.ts'
 import type { Part, Sled } from '../resolve/assembly.ts'
 import { type Finding, type Fix, finding, type Where } from './finding.ts'
-import { roomier } from './fix-outside.ts'
+import { roomFor } from './fix-outside.ts'
 import type { Check, World } from './world.ts'
 
 /** Whether the sled can be built as asked: a nest larger than the body, an arm thinner than a bead, a mouth that closes. */
@@ -53,7 +53,7 @@ function asWideAs(sled: Sled, { ends }: Part): string {
 
 /** A wider sled, or the part that would fit: each says how wide. The hint where neither can be said. */
 function fixesOf(sled: Sled, part: Part | undefined, lack: number, hint: Fix): Fix[] {
-  const sized = part ? roomier(sled, part, lack).map(({ onlyTried: _, ...fix }) => fix) : []
+  const sized = part ? roomFor(sled, part, lack) : []
   return sized.length > 0 ? sized : [hint]
 }
 

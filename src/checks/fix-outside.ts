@@ -29,16 +29,16 @@ export function wider(sled: Sled, z: number, radius: number): Fix[] {
   return edge ? told(edge, upTo(edge.typed(radius))) : []
 }
 
-/**
- * A nest with more wall beside it: the sled there wider by what lacks on its radius, or the part in it smaller. Only
- * what can be tried: whether it is this that lacks, the numbers do not say.
- */
-export function roomier(sled: Sled, part: Part, lack: number): Fix[] {
+/** A nest with more wall beside it: the sled there wider by what lacks on its radius, or the part in it smaller. */
+export function roomFor(sled: Sled, part: Part, lack: number): Fix[] {
   const z = (part.ends.rear.nominal + part.ends.blade.nominal) / 2
   const edge = roundAt(sled, z)
-  const fixes = [...(edge ? wider(sled, z, edge.radius + lack) : []), ...smaller(part, lack)]
-  return fixes.map((f) => (f.value === undefined ? { ...f, onlyTried: true } : f))
+  return [...(edge ? wider(sled, z, edge.radius + lack) : []), ...smaller(part, lack)]
 }
+
+/** The same where the numbers do not say whether it is this that lacks: only what can be tried. */
+export const roomier = (sled: Sled, part: Part, lack: number): Fix[] =>
+  roomFor(sled, part, lack).map((f) => (f.value === undefined ? { ...f, onlyTried: true } : f))
 
 /** No sled is built narrower than this, mm. */
 const least = 2
