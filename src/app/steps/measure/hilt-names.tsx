@@ -11,7 +11,7 @@ export function HiltNames() {
   const echo = (name: string) =>
     name === job ? 'the job has the same name' : `the job itself is called ${job || nameless}`
   return (
-    <div className="fields-3">
+    <div className={hilts.length > 1 ? 'fields-3' : undefined}>
       {hilts.map((h) => (
         <WordsField
           key={h.id}
