@@ -46,7 +46,7 @@ export function partsAt(w: LoadWorld, nominal: LoadWorld): PartTruth[] {
     const carried = list === 'sleds'
     const shift: Shift = carried ? w.shift(id) : { ...(w.aside.get(id) as V2), z: 0 }
     const turn = carried ? w.turn(id) : 0
-    const there = solidsOf(w, p, spotOf(w, p), w.heights.ends(`parts/${p.id}`), localOf(w.r, p), shift)
+    const there = solidsOf(w, p, spotIn(w, nominal, p), w.heights.ends(`parts/${p.id}`), localOf(w.r, p), shift)
     const solids = there.map((s) => turned(s, turn))
     return {
       of: `parts/${p.id}`,
@@ -65,7 +65,7 @@ function nestedOf(w: LoadWorld, nominal: LoadWorld, p: PartInput): Convex[][] {
   const { rear, blade } = nominal.heights.ends(`parts/${p.id}`)
   // Its rear face stays where it was drawn; a contact fills what is between and is meant to stand on the face behind it.
   const ends = p.presses ? offItsBase(p.presses.end, { rear, blade }) : { rear, blade: rear + local.length }
-  const [drawn, own] = [spotOf(nominal, p), spotOf(nominal, p, w.r)]
+  const [drawn, own] = [spotIn(nominal, nominal, p), spotIn(nominal, nominal, p, w.r)]
   const spots = drawn.x === own.x && drawn.y === own.y ? [drawn] : [drawn, own]
   return spots.map((spot) => solidsOf(w, p, spot, ends, local, { x: 0, y: 0, z: 0 }))
 }
@@ -75,6 +75,25 @@ const offBase = 0.4
 
 const offItsBase = (pressed: 'rear' | 'blade', { rear, blade }: Ends): Ends =>
   pressed === 'rear' ? { rear: rear + offBase, blade } : { rear, blade: blade - offBase }
+
+/** A leaf stands as the slot that it slides into was drawn: towards the side its cell goes in by. */
+function spotIn(w: LoadWorld, nominal: LoadWorld, p: PartInput, own: Reality = w.r): Spot {
+  const spot = spotOf(w, p, own)
+  const { parts, sleds } = w.r.project
+  const cell = parts.find((o) => p.presses?.part === `parts/${o.id}`)
+  if (!cell || !onSled(p) || localOf(w.r, p).round !== undefined) return spot
+  const sledOf = (o: PartInput) => o.on ?? `sleds/${sleds[0]?.id}`
+  const nests = sleds.find((s) => sledOf(p) === `sleds/${s.id}`)?.nests
+  const typed = nests?.find((n) => n.part === p.presses?.part)?.opening
+  if (typed !== undefined) return { ...spot, facing: typed }
+  const { x, y } = spotOf(nominal, cell)
+  // The cell goes in where it lies nearest to the outside; one in the middle, from the side away from the board.
+  if (Math.hypot(x, y) > 0.2) return { ...spot, facing: (Math.atan2(y, x) * 180) / Math.PI }
+  const board = parts.find(
+    (o) => o.kind === 'board' && sledOf(o) === sledOf(p) && (o.goesIn ?? 'with-sled') === 'with-sled',
+  )
+  return { ...spot, facing: board ? spotOf(nominal, board).facing + 180 : 180 }
+}
 
 /** `own` is what the part's own size is taken from. */
 function spotOf(w: LoadWorld, p: PartInput, own: Reality = w.r): Spot {
