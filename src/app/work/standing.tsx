@@ -53,7 +53,8 @@ function StandingWords() {
       {tightest && !unknown && (
         <span className="number">
           <span className="standing-lead">tightest leaves </span>
-          {signed(tightest.margin.worst, tightest.unit)} {tightest.unit} {needed(tightest)}
+          {signed(tightest.margin.worst, tightest.unit)} {tightest.unit}
+          <span className="standing-needed"> {needed(tightest)}</span>
         </span>
       )}
     </>
