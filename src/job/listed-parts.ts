@@ -1,6 +1,6 @@
 import type { Fix } from '../checks/finding.ts'
+import { bounds } from '../presets/bounds.ts'
 import type { Presets } from '../presets/registry.ts'
-import type { Interval } from '../presets/schema/interval.ts'
 import type { Preset } from '../presets/schema/kinds.ts'
 import { valueAt } from '../project/path.ts'
 import type { Project } from '../project/schema/project.ts'
@@ -27,7 +27,5 @@ export function listedParts(project: Project, presets: Presets, fix: Fix): Fix[]
 /** The most a round part is wide, mm; undefined for any other shape. */
 function widest(preset: Preset): number | undefined {
   if (!('body' in preset) || preset.body.shape !== 'cylinder') return undefined
-  return most(preset.body.diameter)
+  return bounds(preset.body.diameter).max
 }
-
-const most = (i: Interval): number => ('min' in i ? i.max : i.value + i.plus)

@@ -21,15 +21,11 @@ const lengthSlack = 0.5
 /** The steps of a section's bore, from its rear. */
 export function stepsOf(ctx: Context, s: SectionInput, ends: Ends, sway: Quantity | undefined): Step[] {
   const path = `sections/${s.id}`
-  if (s.bore.length === 0)
-    wrong(
-      ctx,
-      'missing',
-      `${path}/bore`,
-      'no steps',
-      'at least one step',
-      'A plain tube has one step with its diameter.',
-    )
+  if (s.bore.length === 0) {
+    const hint = 'A plain tube has one step with its diameter.'
+    wrong(ctx, 'missing', `${path}/bore`, 'no steps', 'at least one step', hint)
+    return []
+  }
   const lengths = stepLengths(ctx, `${path}/bore`, s.bore, ends)
   if (!lengths) return []
   const centre = s.eccentricity ? walls().eccentric(ctx, s.id, s.eccentricity) : onAxis

@@ -70,6 +70,8 @@ describe('paths and fields', () => {
     })
     expect(withFix(form, 'sleds/sled/nests/parts/cell/gap', 0.4)).toBeUndefined()
     expect(readForm(withFix(form, 'parts/speaker/body/diameter', 26.7) as QuickForm).kind).toBe('ready')
+    expect(withFix(form, 'parts/speaker/preset', 'speaker-24')?.speaker.choice).toBe('speaker-24')
+    expect(withFix(form, 'parts/board/preset', 'board-sound-small')).toBeUndefined()
   })
 
   it('writes the sizes of a preset out as one would type them', () => {

@@ -72,6 +72,20 @@ describe('verdict of a finding', () => {
     expect(f.probability).toBeCloseTo(0.75, 2)
   })
 
+  it('what may hold is never told as without a chance, nor as certain', () => {
+    const margins = { worst: -1, nominal: -0.5, settled: 0, best: 0 }
+    const few = contributionsOf(known(0, spread('p', 'unknown', 0.4)))
+    const many = contributionsOf(known(0, spread('p', 'unknown', 1e6)))
+    expect(finding({ ...blank, margins, contributions: few }).probability).toBe(0.001)
+    expect(finding({ ...blank, margins: { ...margins, worst: -1e-6 }, contributions: many }).probability).toBe(0.999)
+  })
+
+  it('and what holds, but rests on an assumption, is told without one', () => {
+    const margins = { worst: 0.1, nominal: 0.2, settled: 0.2, best: 0.3 }
+    const f = finding({ ...blank, margins, contributions: [], terms: { assumed: true } })
+    expect([f.status, f.probability]).toEqual(['unsure', undefined])
+  })
+
   it('two equal rectangular unknowns make a triangle: 7/8 above minus half', () => {
     // Sum of two uniform on ±1 is ≥ −1 with probability 1 − 1/8, computed.
     const margin = sub(known(1, spread('p', 'unknown', 1)), known(0, spread('q', 'unknown', 1)))

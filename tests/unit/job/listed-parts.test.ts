@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { answer } from '../../../src/job/answer.ts'
+import { listedParts } from '../../../src/job/listed-parts.ts'
 import { provenFixes } from '../../../src/job/proven-fixes.ts'
 import { type QuickInput, quickCheck } from '../../../src/job/quick.ts'
 import { applyFix } from '../../../src/project/apply-fix.ts'
@@ -39,11 +40,27 @@ describe('a speaker from the list that is too wide', () => {
   })
 })
 
-describe('a speaker from the list that nothing narrower helps', () => {
-  it('names no other part', () => {
-    const { fixes } = fixesFor({ ...tube, bore: { value: 19.4, plus: 0.05, minus: 0.05 }, speaker: 'speaker-28-thin' })
-    const named = [...fixes.values()].flat().filter((f) => f.path === 'parts/speaker/preset' && f.value !== undefined)
-    for (const fix of named) expect(fix.text).toMatch(/From the list: /)
-    expect(fixes.size).toBeGreaterThan(0)
+describe('what the list holds instead of a part', () => {
+  const { project } = fixesFor({ ...tube, speaker: 'speaker-28-thin' })
+  const told = { text: 'Use another speaker.', path: 'parts/speaker/preset' }
+
+  it('is all that is narrower, the widest first', () => {
+    // Most over the frame: 28.2 for the one in hand; 24.2, 23.2, 20.2 and 15.2 of those below it (presets/speakers.json).
+    const ids = listedParts(project, presets, told).map((f) => f.value)
+    expect(ids).toEqual(['speaker-24', 'speaker-23', 'speaker-20', 'speaker-15'])
+  })
+
+  it('is nothing for what is no choice from the list', () => {
+    expect(listedParts(project, presets, { ...told, path: 'parts/speaker/body/diameter' })).toEqual([])
+    expect(listedParts(project, presets, { ...told, value: 'speaker-15' })).toEqual([])
+  })
+})
+
+describe('a speaker and a cell from the list that are the narrowest, or that nothing narrower helps', () => {
+  it('name no other part, and the size that would fit is told all the same', () => {
+    const { fixes } = fixesFor({ ...tube, bore: { value: 14, plus: 0.05, minus: 0.05 }, speaker: 'speaker-28-thin' })
+    const all = [...fixes.values()].flat()
+    expect(all.filter((f) => /^parts\/\w+\/preset$/.test(f.path) && f.value !== undefined)).toEqual([])
+    expect(all.map((f) => f.text)).toContainEqual(expect.stringMatching(/^Use another speaker: the largest that fits/))
   })
 })

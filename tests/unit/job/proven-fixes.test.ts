@@ -136,3 +136,16 @@ describe('one size that several findings want changed', () => {
     expect(proven.get('nest')?.map((f) => f.text)).toEqual(['At most 23.4.'])
   })
 })
+
+describe('a clash of two parts that no number mends', () => {
+  it.each([
+    [['parts/switch', 'parts/board'], / Move one of the two along or around, or take a smaller one\.$/],
+    [['parts/switch', 'sleds/main'], /clears this\.$/],
+  ])('says what else there is to do: %s', (parts, words) => {
+    const wide: Fix = { text: 'At most 5.', path: 'sleds/main/diameter', value: 5 }
+    const clash = { ...finding('two', -3, [wide]), parts }
+    const job = { project: newJob('x'), presets: quickPresets(), findings: [clash], notChecked: [] }
+    const proven = provenFixes({ ...job, answerTo: () => good({ findings: [clash], notChecked: [] }) })
+    expect(proven.get('two')?.map((f) => f.text)).toEqual([expect.stringMatching(words)])
+  })
+})

@@ -75,6 +75,20 @@ describe('the quick check', () => {
     expect(checked.ok && checked.value.project).not.toEqual(usual)
   })
 
+  it.each([
+    ['9', 9],
+    ['1/2"', 12.7],
+  ])('begins behind the thread of the mouth, which is for what screws in: %s', (threadLength, mm) => {
+    const tube: QuickInput = { bore: '33.2', depth: '148', cell: 'cell-18650-flat' }
+    const rear = (input: QuickInput) => {
+      const checked = quickCheck(input, loadPresets())
+      return checked.ok ? checked.value.answer.assembly.sleds[0]?.ends.rear.nominal : undefined
+    }
+    const threaded = rear({ ...tube, thread: 'M35x1.5', threadLength }) ?? 0
+    expect(threaded).toBeGreaterThanOrEqual(mm)
+    expect(threaded - mm).toBeCloseTo(rear(tube) ?? 0, 9)
+  })
+
   it('tells what is wrong by the layout in which least is', () => {
     const input: QuickInput = {
       bore: { value: 30.05, plus: 0.05, minus: 0.05 },

@@ -267,7 +267,45 @@ describe('the sled by default', () => {
   })
 })
 
+describe('what depends on a bore that is wrong', () => {
+  it('is not called wrong itself', () => {
+    const bore = [
+      { id: 'a', diameter: 30 },
+      { id: 'b', diameter: 28 },
+    ]
+    const cell = { id: 'cell', kind: 'cell' as const, preset: 'cell-18650-flat' }
+    const project = tube({
+      sections: [{ id: 'body', length: 180, bore }],
+      sleds: [{ id: 'main' }],
+      insertions: [{ id: 'in', moves: 'sleds/main', through: { of: 'sections/body', end: 'rear' } }],
+      parts: [{ ...cell, at: { z: 40, across: { pushed: 180, gap: 1 } } }],
+    })
+    expect(codes(project)).toEqual(['missing sections/body/bore/b/length'])
+  })
+
+  it('of no steps at all is told once', () => {
+    expect(codes(tube({ sections: [{ id: 'body', length: 180, bore: [] }] }))).toEqual(['missing sections/body/bore'])
+  })
+})
+
 describe('what is in a wall', () => {
+  it('outside its section is asked where along it, not for a diameter that is there', () => {
+    const body = { shape: 'cylinder' as const, axis: 'radial' as const, diameter: 8, length: 6 }
+    const at = (z: number) =>
+      assemblyOf(
+        tube({
+          sections: [
+            { id: 'pommel', length: 40, outside: [{ diameter: 38 }], bore: [{ id: 'p', diameter: 30 }] },
+            { id: 'body', name: 'body', length: 100, outside: [{ diameter: 38 }], bore: [{ id: 'b', diameter: 30 }] },
+          ],
+          parts: [{ id: 's', kind: 'switch', on: 'sections/body', goesIn: 'after', body, at: { z, theta: 0 } }],
+        }),
+      ).missing
+    expect(at(90)).toEqual([])
+    expect(at(20)).toMatchObject([{ path: 'parts/s/at/z', what: 'a place along body' }])
+    expect(at(20)[0]?.hint).toMatch(/z 20\.0; body reaches from 40\.0 to 140\.0/)
+  })
+
   const pin = (by: number, on = 'sections/body') => ({
     id: 'pin',
     kind: 'intrusion' as const,
